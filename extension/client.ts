@@ -1,0 +1,85 @@
+// What the desktop and the browser share: everything but how the server is started.
+// This folder never reads the server's insides: it knows it by protocol.ts alone. It opens no connection to anywhere
+// and runs nothing that comes from the folder on screen.
+import * as vscode from 'vscode';
+import { RevealOutputChannelOn } from 'vscode-languageclient';
+import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
+import { checkFolder } from './commands/check-folder.js';
+import { explain } from './commands/explain.js';
+import { newRig } from './commands/new-rig.js';
+import { openLog } from './commands/open-log.js';
+import { restartServer } from './commands/restart-server.js';
+import { writeAssumptions } from './commands/write-assumptions.js';
+import { readFileRequest } from './protocol.js';
+import type { StartOptions } from './protocol.js';
+import { readTextFile } from './read-text-file.js';
+import { RulePages } from './rule-pages.js';
+import { showStatus } from './show-status.js';
+
+/** How the two kinds of editor differ. */
+export interface Host {
+    kind: StartOptions['client'];
+    createClient(options: LanguageClientOptions): BaseLanguageClient | Promise<BaseLanguageClient>;
+}
+
+/** What a command may use. */
+export interface Rigwright {
+    client: BaseLanguageClient;
+    log: vscode.LogOutputChannel;
+    pages: RulePages;
+    /** The date of the setting `rigwright.today`, or nothing if it is empty or no date. */
+    today(): string | undefined;
+}
+
+type Command = (rigwright: Rigwright, ...args: unknown[]) => unknown;
+
+const commands: Record<string, Command> = {
+    'rigwright.newRig': newRig,
+    'rigwright.checkFolder': checkFolder,
+    'rigwright.explain': explain,
+    'rigwright.writeAssumptions': writeAssumptions,
+    'rigwright.restartServer': restartServer,
+    'rigwright.openLog': openLog,
+};
+
+/** Starts the server and registers everything that the manifest promises. */
+export async function activateRigwright(context: vscode.ExtensionContext, host: Host): Promise<BaseLanguageClient> {
+    // A channel of our own: the client's own one would vanish when the server is stopped.
+    const log = vscode.window.createOutputChannel('Rigwright', { log: true });
+    const watcher = vscode.workspace.createFileSystemWatcher('**/*.rig');
+    const client = await host.createClient({
+        documentSelector: [{ language: 'rig' }],
+        synchronize: { configurationSection: 'rigwright', fileEvents: watcher },
+        initializationOptions: (): StartOptions => ({ today: today(), client: host.kind }),
+        outputChannel: log,
+        revealOutputChannelOn: RevealOutputChannelOn.Never,
+    });
+    const pages = new RulePages(client);
+    const rigwright: Rigwright = { client, log, pages, today };
+
+    context.subscriptions.push(log, watcher, pages, showStatus(client, host.kind));
+    context.subscriptions.push(client.onRequest(readFileRequest, ({ uri }) => readTextFile(vscode.Uri.parse(uri))));
+    for (const [name, run] of Object.entries(commands)) {
+        context.subscriptions.push(vscode.commands.registerCommand(name, (...args: unknown[]) => withApology(rigwright, run, args)));
+    }
+    await client.start();
+    return client;
+}
+
+function today(): string | undefined {
+    const text = vscode.workspace.getConfiguration('rigwright').get<string>('today', '').trim();
+    return /^\d{4}-\d{2}-\d{2}$/.test(text) ? text : undefined;
+}
+
+/** A command that fails says so in one sentence; the details go to the log. */
+async function withApology(rigwright: Rigwright, run: Command, args: unknown[]): Promise<void> {
+    try {
+        await run(rigwright, ...args);
+    } catch (error) {
+        rigwright.log.error(error instanceof Error ? error : String(error));
+        const choice = await vscode.window.showErrorMessage(
+            'Rigwright could not do that. The log says more; restarting the server often helps.', 'Restart the Server', 'Open the Log');
+        if (choice === 'Restart the Server') await vscode.commands.executeCommand('rigwright.restartServer');
+        if (choice === 'Open the Log') rigwright.log.show();
+    }
+}

@@ -1,0 +1,13 @@
+import * as vscode from 'vscode';
+import { State } from 'vscode-languageclient';
+import type { Rigwright } from '../client.js';
+
+/** Ends the server, in whatever state it is, and starts a fresh one; the open rigs are handed to it again. */
+export async function restartServer({ client, log }: Rigwright): Promise<void> {
+    if (client.state === State.Running) {
+        // A server that hangs does not answer the farewell; the new one must not wait for it.
+        await client.stop(2000).catch(error => log.warn(`the old server did not leave in order: ${error}`));
+    }
+    await client.start();
+    void vscode.window.showInformationMessage('The Rigwright server was started again.');
+}

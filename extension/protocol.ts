@@ -1,0 +1,49 @@
+// What the extension and the server say to each other beyond the language server protocol. This is all that the
+// extension knows of the server.
+import { RequestType } from 'vscode-languageclient';
+import type { Position, WorkspaceEdit } from 'vscode-languageclient';
+
+/** What the server is told once, when it starts. */
+export interface StartOptions {
+    /** The date on which rigs are judged, as YYYY-MM-DD; left out, it is the server's own today. */
+    today?: string;
+    /** Where the server runs: a process beside the editor, or a worker in the browser. */
+    client: 'desktop' | 'browser';
+}
+
+/** A page about one thing: a rule, a kind of part, a property, a unit, a quantity. */
+export interface Page {
+    title: string;
+    markdown: string;
+}
+
+/** A rig to start from. */
+export interface Template {
+    name: string;
+    title: string;
+    description: string;
+    text: string;
+}
+
+/** How many findings a folder has. */
+export interface FolderSummary {
+    files: number;
+    errors: number;
+    warnings: number;
+    hints: number;
+}
+
+/** Asks for the page about a place in a text, or about a name. */
+export const explainRequest = new RequestType<{ uri: string; position: Position } | { name: string }, Page | null, void>('rigwright/explain');
+
+/** Asks for the rigs that a maker can start from. */
+export const templatesRequest = new RequestType<Record<string, never>, Template[], void>('rigwright/templates');
+
+/** Hands over the texts of a folder; the server publishes their findings and answers with the counts. */
+export const checkFolderRequest = new RequestType<{ files: { uri: string; text: string }[]; on?: string }, FolderSummary, void>('rigwright/checkFolder');
+
+/** Asks for the edit that writes every assumption of a rig into its text; null where nothing is assumed. */
+export const assumptionsRequest = new RequestType<{ uri: string }, WorkspaceEdit | null, void>('rigwright/assumptions');
+
+/** The server asks for the text of another file, so that imports work on any file system that the editor knows. */
+export const readFileRequest = new RequestType<{ uri: string }, { text: string } | { missing: true }, void>('rigwright/readFile');

@@ -1,0 +1,4 @@
+/** See examples.mjs. */
+export const examplesFolder: string;
+export const mainExample: string;
+export const examplesDate: string;

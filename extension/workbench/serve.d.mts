@@ -1,0 +1,12 @@
+/** See serve.mjs. */
+export function serve(options: {
+    folder: string;
+    extensionFolder: string;
+    editor: string;
+    open?: string;
+    settings?: Record<string, unknown>;
+    port?: number;
+    idleMinutes?: number;
+    onIdle?: () => void;
+    log?: (line: string) => void;
+}): Promise<{ address: () => string; host: string; stop: () => void }>;

@@ -1,0 +1,2 @@
+/** See settings.mjs. */
+export const readable: Record<string, unknown>;

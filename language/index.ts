@@ -1,0 +1,110 @@
+/**
+ * The front door of the language: texts in, rig, quantities and findings out. Pure: no editor, no file system, no clock.
+ *
+ *     const analyst = new Analyst(file => texts.get(file));
+ *     const { rig, workings, findings } = analyst.analyse('shed.rig', { today: '2026-06-15' });
+ */
+import { FrameReader } from './grammar/frame.js';
+import { Workings } from './quantities/workings.js';
+import { assemble, shippedText } from './rig/assemble.js';
+import { readPage, ValueStore } from './rig/read-page.js';
+import type { Fix, Page, Rig } from './rig/rig.js';
+import type { Finding } from './rules/define.js';
+import { judge } from './rules/judge.js';
+
+export interface AnalyseOptions {
+    /** ISO date; rules about dates are silent without it. */
+    readonly today?: string;
+    /** Filled with milliseconds per rule, if given together with a clock. */
+    readonly times?: Map<string, number>;
+    readonly clock?: () => number;
+}
+export interface Analysis {
+    readonly rig: Rig;
+    readonly workings: Workings;
+    /** Of all files of the rig, in the order of file and place. */
+    readonly findings: readonly Finding[];
+    /** Every file that was asked for, found or not: when one of them changes, this is old. */
+    readonly files: readonly string[];
+}
+
+/** Reads and judges rigs; keeps what did not change from one reading to the next. */
+export class Analyst {
+    private readonly frames = new FrameReader();
+    private readonly values = new ValueStore();
+    private readonly pages = new Map<string, Page>();
+
+    /** @param textOf text of a file by its name (a path or URI), or undefined if there is no such file */
+    constructor(private readonly textOf: (file: string) => string | undefined) {}
+
+    /** What one file says by itself. Never throws for any text. */
+    page(file: string): Page | undefined {
+        const text = shippedText(file) ?? this.textOf(file);
+        if (text === undefined) return undefined;
+        const before = this.pages.get(file);
+        if (before && before.text === text) return before;
+        const page = readPage(file, this.frames.read(file, text), this.values);
+        this.pages.set(file, page);
+        this.values.turn();
+        return page;
+    }
+    /** Works out the rig whose first file this is. */
+    analyse(file: string, options: AnalyseOptions = {}): Analysis {
+        const files = new Set<string>([file]);
+        const root = this.page(file) ?? readPage(file, this.frames.read(file, ''), this.values);
+        const rig = assemble(root, f => {
+            files.add(f);
+            return this.page(f);
+        });
+        const workings = new Workings(rig);
+        workings.workOutAll();
+        const findings = judge(workings, options);
+        return { rig, workings, findings, files: [...files] };
+    }
+    forget(file: string): void {
+        this.pages.delete(file);
+        this.frames.forget(file);
+    }
+}
+
+/** Analyses one text by itself. */
+export function analyseText(text: string, options: AnalyseOptions = {}, file = 'rig.rig'): Analysis {
+    return new Analyst(f => (f === file ? text : undefined)).analyse(file, options);
+}
+
+/** The text of a file after a fix. */
+export function applyFix(text: string, file: string, fix: Fix): string {
+    let out = text;
+    for (const e of fix.edits.filter(e => e.span.file === file).sort((a, b) => b.span.start - a.span.start)) {
+        out = out.slice(0, e.span.start) + e.text + out.slice(e.span.end);
+    }
+    return out;
+}
+/**
+ * What a fix would newly raise: its findings of error or warning that were not there before. A fix that raises an error is
+ * not worth offering.
+ */
+export function raisedBy(fix: Fix, before: Analysis, textOf: (file: string) => string | undefined, options: AnalyseOptions = {}): Finding[] {
+    const after = new Analyst(f => {
+        const text = textOf(f);
+        return text === undefined ? undefined : applyFix(text, f, fix);
+    }).analyse(before.rig.root, options);
+    const count = (list: readonly Finding[]) => {
+        const m = new Map<string, number>();
+        for (const f of list) if (f.severity !== 'hint') m.set(f.rule, (m.get(f.rule) ?? 0) + 1);
+        return m;
+    };
+    const had = count(before.findings);
+    return after.findings.filter(f => {
+        if (f.severity === 'hint') return false;
+        const left = had.get(f.rule) ?? 0;
+        if (left > 0) {
+            had.set(f.rule, left - 1);
+            return false;
+        }
+        return true;
+    });
+}
+
+export type { Finding, Fix, Page, Rig };
+export { Workings };

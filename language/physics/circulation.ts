@@ -1,0 +1,169 @@
+/**
+ * Lye that goes round: lifted by its own gas, or by warmth, held back by friction.
+ */
+import { GRAVITY } from './constants.js';
+import { tubeDrop, tubeFlow } from './flow.js';
+import { findRoot } from './root.js';
+
+/**
+ * Gas fraction of a rising mixture (drift balance).
+ *
+ * @param gasSpeed      m/s, gas volume flow over the whole cross-section
+ * @param liquidSpeed   m/s, the same for the liquid, upwards positive
+ * @param distribution  1, 1.2 for round tubes, 1 for evenly spread bubbles
+ * @param drift         m/s, of a bubble against the mixture: {@link bubbleDrift} or {@link slugDrift}
+ * @returns 1, 0 .. 1. Source: [zuber-findlay-1965]
+ */
+export function gasFraction(gasSpeed: number, liquidSpeed: number, distribution: number, drift: number): number {
+    if (gasSpeed <= 0) return gasSpeed === gasSpeed ? 0 : NaN;
+    const fraction = gasSpeed / (distribution * (gasSpeed + liquidSpeed) + drift);
+    return fraction > 1 || fraction < 0 ? 1 : fraction;
+}
+
+/**
+ * Drift of millimetre bubbles in a swarm.
+ *
+ * @param surfaceTension  N/m
+ * @param density         kg/m³, of the liquid
+ * @param gasDensity      kg/m³
+ * @returns m/s, 20 %; bubbles in lye are smaller and slower: use 0.02 .. 0.1 m/s there (common practice, no source).
+ *          Source: [harmathy-1960]
+ */
+export function bubbleDrift(surfaceTension: number, density: number, gasDensity = 0): number {
+    return 1.53 * (GRAVITY * surfaceTension * (density - gasDensity) / (density * density)) ** 0.25;
+}
+
+/**
+ * Drift of long bubbles that fill a tube.
+ *
+ * @param bore  m, 0.01 .. 0.1
+ * @returns m/s, 10 % in thin liquids. Source: [zuber-findlay-1965] form with 0.35
+ */
+export function slugDrift(bore: number): number {
+    return 0.35 * Math.sqrt(GRAVITY * bore);
+}
+
+/**
+ * Pressure that lightened lye gives to its circuit.
+ *
+ * @param fraction  1, mean gas fraction over the height
+ * @param height    m
+ * @param density   kg/m³, of the lye
+ * @returns Pa
+ */
+export function liftPressure(fraction: number, height: number, density: number): number {
+    return fraction * height * density * GRAVITY;
+}
+
+/** One stretch of a lye circuit. */
+export interface Passage {
+    /** m */
+    readonly bore: number;
+    /** m */
+    readonly length: number;
+    /** How many of them side by side. */
+    readonly parallel: number;
+    /** Sum of loss factors of one. */
+    readonly fittings: number;
+}
+
+/**
+ * Pressure that a flow loses on its way through passages one after the other.
+ *
+ * @param flow       m³/s, in total
+ * @param passages   in order
+ * @param density    kg/m³
+ * @param viscosity  Pa·s
+ * @returns Pa
+ */
+export function circuitDrop(flow: number, passages: readonly Passage[], density: number, viscosity: number): number {
+    let sum = 0;
+    for (const passage of passages) {
+        sum += tubeDrop(flow / passage.parallel, passage.bore, passage.length, density, viscosity, passage.fittings);
+    }
+    return sum;
+}
+
+/**
+ * Flow at which a drive and a circuit balance.
+ *
+ * @param drive     Pa at a flow in m³/s; must not rise with it
+ * @param drop      Pa at a flow; must rise with it
+ * @param greatest  m³/s, more than ever flows
+ * @returns m³/s; 0 where nothing drives; the greatest where even that is carried
+ */
+export function circuitFlow(drive: (flow: number) => number, drop: (flow: number) => number, greatest: number): number {
+    const excess = (flow: number): number => drive(flow) - drop(flow);
+    const atRest = excess(0);
+    if (atRest !== atRest) return NaN;
+    if (atRest <= 0) return 0;
+    return excess(greatest) >= 0 ? greatest : findRoot(excess, 0, greatest, 1e-7 * greatest);
+}
+
+/** A riser with gas in it. */
+export interface Riser {
+    /** m */
+    readonly bore: number;
+    /** m, from gas entry to outlet */
+    readonly height: number;
+    /** m, how high still lye would stand in it (from the gas entry); less than the height for an air lift */
+    readonly submergence: number;
+    /** kg/m³ */
+    readonly density: number;
+    /** Pa·s */
+    readonly viscosity: number;
+    /** m/s, drift of the bubbles */
+    readonly drift: number;
+    /** Sum of loss factors (entry 0.5, exit 1 is counted by itself). */
+    readonly fittings: number;
+}
+
+/**
+ * Pressure left to drive the rest of the circuit at a flow (negative: the riser wants help).
+ *
+ * @param riser       the riser
+ * @param gasFlow     m³/s of gas at the mean pressure in the riser
+ * @param liquidFlow  m³/s
+ * @returns Pa
+ */
+export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): number {
+    const area = Math.PI * riser.bore * riser.bore / 4;
+    const gas = gasFlow / area;
+    const liquid = liquidFlow / area;
+    const fraction = gasFraction(gas, liquid, 1.2, riser.drift);
+    const mixed = riser.density * (1 - fraction);
+    const friction = tubeDrop(liquidFlow + gasFlow, riser.bore, riser.height, mixed, riser.viscosity, riser.fittings);
+    const exit = mixed * (gas + liquid) ** 2 / 2;
+    return riser.density * GRAVITY * riser.submergence - mixed * GRAVITY * riser.height - friction - exit;
+}
+
+/**
+ * Liquid that gas lifts through an open riser.
+ *
+ * @param riser    the riser
+ * @param gasFlow  m³/s of gas at the mean pressure in the riser
+ * @returns m³/s; 0 under the threshold, where the mixture does not reach the outlet. Against measured air lifts -30 .. +50 %
+ *          on the rising part, useless beyond the plateau
+ */
+export function liftedFlow(riser: Riser, gasFlow: number): number {
+    const area = Math.PI * riser.bore * riser.bore / 4;
+    return circuitFlow(flow => riserDrive(riser, gasFlow, flow), () => 0, area * 5);
+}
+
+/**
+ * Flow in a warm loop that nothing pumps.
+ *
+ * @param densityDifference  kg/m³, cold leg less warm leg
+ * @param height             m, between the middle of the heater and the middle of the cooler
+ * @param bore               m
+ * @param length             m, of the whole loop
+ * @param density            kg/m³
+ * @param viscosity          Pa·s
+ * @param fittings           1
+ * @returns m³/s
+ */
+export function thermosiphonFlow(
+    densityDifference: number, height: number, bore: number, length: number, density: number, viscosity: number, fittings = 0,
+): number {
+    return tubeFlow(densityDifference * GRAVITY * height, bore, length, density, viscosity, fittings);
+}

@@ -1,0 +1,65 @@
+/** The lye at working temperature. */
+import { measures } from '../../units/dimension.js';
+import {
+    bestConductingStrength, lyeBoilingPoint, lyeConductivity, lyeDensity, lyeFreezingPoint, lyeHeatCapacity, lyeVapourPressure, lyeViscosity,
+    mixingRise, molality, strengthFromMasses, strengthFromMolality, strengthFromMolarity, type Solute,
+} from '../../physics/lye.js';
+import { defineQuantity } from '../define.js';
+import type { View } from '../view.js';
+
+function solute(q: View): Solute | undefined {
+    const w = q.word('solute');
+    return w === 'KOH' || w === 'NaOH' ? w : undefined;
+}
+/** Working temperature; 50 °C where the stack is not worked out yet (conductivity and vapour hang on it). */
+function warm(q: View): number {
+    const t = q.the('stack')?.maybeQ('temperature') ?? NaN;
+    return t === t ? t : 323.15;
+}
+const law = (f: (s: Solute, w: number, t: number) => number) => (q: View) => {
+    const s = solute(q);
+    return s ? f(s, q.q('mass-fraction'), warm(q)) : NaN;
+};
+
+export default [
+    defineQuantity({ name: 'mass-fraction', of: 'lye', measure: 'mass-fraction', unit: 'wt%', meaning: 'Hydroxide as a share of the mass of the lye.', formula: 'as stated; from mol/L or mol/kg at 20 °C; from the masses weighed', source: 'definition; density of Gilliam 2007 for mol/L', work: q => {
+        const s = solute(q);
+        const n = q.num('strength');
+        const amount = q.given('strength').facts.get('')?.amount;
+        if (amount && s && amount.dimension === measures.concentration.dimension) return strengthFromMolarity(s, n, 293.15);
+        if (amount && s && amount.dimension === measures.molality.dimension) return strengthFromMolality(s, n);
+        return n;
+    } }),
+    defineQuantity({ name: 'strength-from-masses', of: 'lye', measure: 'mass-fraction', unit: 'wt%', meaning: 'Strength that the weighed masses make, with the water in the pellets counted.', formula: 'assay x solute / (solute + water)', source: 'definition', work: q => strengthFromMasses(q.num('solute-mass'), q.num('water-mass'), q.maybe('assay', 1)) }),
+    defineQuantity({ name: 'molality', of: 'lye', measure: 'molality', meaning: 'Moles of hydroxide per kilogram of water.', formula: 'w / (M (1 - w))', source: 'definition', work: q => {
+        const s = solute(q);
+        return s ? molality(s, q.q('mass-fraction')) : NaN;
+    } }),
+    defineQuantity({ name: 'conductivity', of: 'lye', measure: 'conductivity', unit: 'S/cm', meaning: 'How well the lye conducts at working temperature.', formula: 'correlation in molarity and temperature', source: 'KOH: Gilliam et al., Int. J. Hydrogen Energy 32 (2007) 359; NaOH: from memory', range: '0..100 °C, KOH to 48 wt%', shownAt: 'strength', shownAs: '', work: law(lyeConductivity) }),
+    defineQuantity({ name: 'conductivity-share', of: 'lye', measure: 'fraction', meaning: 'Conductivity over the best that this solute can have at this temperature.', formula: 'conductivity / conductivity at the best strength', source: 'as conductivity', work: law((s, w, t) => lyeConductivity(s, w, t) / lyeConductivity(s, bestConductingStrength(s, t), t)) }),
+    defineQuantity({ name: 'best-strength', of: 'lye', measure: 'mass-fraction', unit: 'wt%', meaning: 'Strength that conducts best at working temperature.', formula: 'crest of the conductivity', source: 'as conductivity', work: law((s, _w, t) => bestConductingStrength(s, t)) }),
+    defineQuantity({ name: 'density', of: 'lye', measure: 'density', meaning: 'Density at working temperature.', formula: 'correlation in molarity and temperature', source: 'KOH: Gilliam 2007; NaOH: table', work: law(lyeDensity) }),
+    defineQuantity({ name: 'vapour-pressure', of: 'lye', measure: 'pressure', unit: 'mbar', meaning: 'Pressure of water vapour over the warm lye; less than over water, since the lye binds it. Above vacuum.', formula: 'correlation in molality and the vapour pressure of water', source: 'Balej, Int. J. Hydrogen Energy 10 (1985) 233', range: '2..18 mol/kg', work: law(lyeVapourPressure) }),
+    defineQuantity({ name: 'viscosity', of: 'lye', measure: 'viscosity', meaning: 'Viscosity at working temperature.', formula: 'correlation', source: 'handbook values, from memory', work: law(lyeViscosity) }),
+    defineQuantity({ name: 'heat-capacity', of: 'lye', measure: 'number', meaning: 'Heat that warms a kilogram by one kelvin, J/(kg K).', formula: 'correlation', source: 'producers\' handbooks, from memory, ± 7 %', work: law(lyeHeatCapacity) }),
+    defineQuantity({ name: 'freezing-point', of: 'lye', measure: 'temperature', meaning: 'Where the lye begins to freeze.', formula: 'table', source: 'producers\' handbooks, from memory, ± 3 K', shownAt: 'strength', shownAs: 'freezes', work: q => {
+        const s = solute(q);
+        return s ? lyeFreezingPoint(s, q.q('mass-fraction')) : NaN;
+    } }),
+    defineQuantity({ name: 'boiling-point', of: 'lye', measure: 'temperature', meaning: 'Where the lye boils at the air pressure of the site.', formula: 'vapour pressure = air pressure', source: 'Balej 1985', work: q => {
+        const s = solute(q);
+        return s ? lyeBoilingPoint(s, q.q('mass-fraction'), q.the('site')?.q('air-pressure') ?? 101325) : NaN;
+    } }),
+    defineQuantity({ name: 'mixing-rise', of: 'lye', measure: 'temperature-difference', meaning: 'How far the mixture warms if all the solid goes into cold water at once.', formula: 'heat of solution / (mass x heat capacity)', source: 'heats of solution, from memory, ± 10 %', work: q => {
+        const s = solute(q);
+        const made = q.maybeQ('strength-from-masses');
+        return s ? mixingRise(s, made === made ? made : q.q('mass-fraction'), 293.15) : NaN;
+    } }),
+    defineQuantity({ name: 'lye-needed', of: 'stack', measure: 'volume', meaning: 'Lye that fills cells, ports and columns to the working level.', formula: 'cells x wetted area x (2 gaps + separator) + columns x level', source: 'geometry', work: q => {
+        const w = q.sizes('wetted');
+        if (!w) return q.num('wetted');
+        const separator = q.the('separator')?.maybe('thickness', 0.5e-3) ?? 0;
+        const cells = q.q('cells-total') * w[0] * w[1] * (2 * q.num('gap') + separator) * 1.1;
+        return cells + q.all('column').reduce((sum, c) => sum + Math.PI / 4 * c.num('bore') ** 2 * c.num('level'), 0);
+    } }),
+];

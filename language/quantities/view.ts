@@ -1,0 +1,134 @@
+/**
+ * A part as laws and rules see it: given values, words, other quantities. Everything read through a view is noted, so
+ * that any result can show its working and say which guesses it rests on.
+ */
+import type { Facts } from '../values/match.js';
+import type { Part, Rig, Span } from '../rig/rig.js';
+import type { Paths } from '../rig/paths.js';
+import type { Controls } from '../rig/controls.js';
+import type { Given, Result, Workings } from './workings.js';
+import type { Model } from './define.js';
+
+export class View {
+    constructor(private readonly workings: Workings, readonly part: Part) {}
+
+    get name(): string {
+        return this.part.name;
+    }
+    get kind(): string {
+        return this.part.kindWord;
+    }
+    get rig(): Rig {
+        return this.workings.rig;
+    }
+    get paths(): Paths {
+        return this.workings.paths;
+    }
+    get controls(): Controls {
+        return this.workings.controls;
+    }
+
+    // ---- given values -------------------------------------------------------------------------------------------
+
+    /** What was given for a property, with its origin. Not noted as an input. */
+    given(key: string): Given {
+        return this.workings.given(this.part, key);
+    }
+    /** How a property stands: 'stated', 'like', 'assumed', 'none', 'unknown', 'silent', 'broken'. */
+    says(key: string): Given['status'] {
+        return this.given(key).status;
+    }
+    /** True if the text says it (here or in the part it is like), `none` included. */
+    said(key: string): boolean {
+        const s = this.says(key);
+        return s === 'stated' || s === 'like' || s === 'none';
+    }
+    /** SI number of a property ('level') or of a slot of it ('port.bore'). NaN if unknown; then the result rests on something missing. */
+    num(key: string): number {
+        return this.workings.number(this.part, key, true);
+    }
+    /** The same, where it is no loss if it is not known. */
+    maybe(key: string, otherwise = NaN): number {
+        const n = this.workings.number(this.part, key, false);
+        return n === n ? n : otherwise;
+    }
+    /** Bounds of a number by its tolerance or range. */
+    bounds(key: string): { low: number; high: number } {
+        return this.workings.bounds(this.part, key);
+    }
+    /** A word ('PP', 'bridge'); undefined if silent, none or unknown. */
+    word(key: string): string | undefined {
+        return this.workings.word(this.part, key);
+    }
+    /** yes -> true, no -> false, anything else undefined. */
+    yes(key: string): boolean | undefined {
+        const w = this.word(key);
+        return w === 'yes' ? true : w === 'no' ? false : undefined;
+    }
+    /** The lengths of a size, a x b x c, in m. */
+    sizes(key: string): readonly number[] | undefined {
+        return this.workings.fact(this.part, key)?.sizes;
+    }
+    /** Notes something read by `sizes` as an input, in SI. */
+    workingsNote(key: string, value: number): void {
+        this.workings.noteValue(this.part, key, value);
+    }
+    /** The items of a list, as facts by slot. */
+    rows(key: string): readonly Facts[] {
+        return this.workings.rows(this.part, key);
+    }
+    /** Names in a list of parts or conditions. */
+    names(key: string): string[] {
+        return this.rows(key).flatMap(r => [...r.values()].flatMap(f => f.condition ? f.condition.of.map(c => c.names.join('.')) : f.names ? [f.names.join('.')] : f.word ? [f.word] : []));
+    }
+
+    // ---- worked out ---------------------------------------------------------------------------------------------
+
+    /** SI value of another quantity of this part; NaN if unknown, noted as missing then. */
+    q(name: string): number {
+        return this.workings.quantityNumber(this.part, name, true);
+    }
+    /** The same, where it is no loss if it is not known. */
+    maybeQ(name: string, otherwise = NaN): number {
+        const n = this.workings.quantityNumber(this.part, name, false);
+        return n === n ? n : otherwise;
+    }
+    /** The whole result, with its inputs. */
+    result(name: string): Result | undefined {
+        return this.workings.quantity(this.part, name);
+    }
+    /** Something solved as a whole. */
+    model<T>(m: Model<T>): T {
+        return this.workings.model(this.part, m);
+    }
+
+    // ---- other parts --------------------------------------------------------------------------------------------
+
+    /** The only part of a kind, or the first one; undefined if there is none. */
+    the(kind: string): View | undefined {
+        return this.workings.partsOf(kind)[0];
+    }
+    /** Every part of a kind, in the order of the text. */
+    all(kind: string): readonly View[] {
+        return this.workings.partsOf(kind);
+    }
+    /** A part by its name. */
+    other(name: string): View | undefined {
+        return this.workings.viewOf(name);
+    }
+
+    // ---- places for findings ------------------------------------------------------------------------------------
+
+    /** Where a property is said; the part's name if it is not. */
+    at(key?: string): Span {
+        if (!key) return this.part.nameSpan;
+        const entry = this.part.entries.get(key.split('.')[0]);
+        return entry ? (entry.value ? entry.span : entry.keySpan) : this.part.nameSpan;
+    }
+    /** The place of one slot of a property. */
+    atSlot(key: string): Span {
+        const entry = this.part.entries.get(key.split('.')[0]);
+        const fact = this.workings.fact(this.part, key);
+        return entry && fact ? { file: entry.span.file, start: entry.span.start + fact.start, end: entry.span.start + fact.end } : this.at(key);
+    }
+}

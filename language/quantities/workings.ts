@@ -1,0 +1,394 @@
+/**
+ * Works a rig out, lazily: a value or a quantity is computed when it is asked for, once, and remembers what it was made
+ * from. Cycles are found and told; what is unknown makes unknown what rests on it.
+ */
+import { measures } from '../units/dimension.js';
+import { unitOf } from '../units/unit.js';
+import { evaluate, isTrouble, type Amount, type Resolve, type Worked } from '../values/evaluate.js';
+import { match, type Fact, type Facts, type Matched } from '../values/match.js';
+import { nearest } from '../values/nearest.js';
+import { parseValue, type ParsedValue } from '../values/parse-value.js';
+import { matchCached } from '../rig/read-page.js';
+import { Controls } from '../rig/controls.js';
+import { Paths } from '../rig/paths.js';
+import type { Entry, Part, Problem, Rig, Span } from '../rig/rig.js';
+import type { Property } from '../vocabulary/define.js';
+import type { Model, Quantity, Spread } from './define.js';
+import { quantityOf } from './index.js';
+import { View } from './view.js';
+
+export type Status = 'stated' | 'like' | 'assumed' | 'none' | 'unknown' | 'silent' | 'broken';
+export interface Given {
+    readonly status: Status;
+    readonly property: Property | undefined;
+    readonly facts: Facts;
+    readonly rows: readonly Facts[];
+    /** Where it is written, here or in the part it is like. */
+    readonly entry?: Entry;
+    /** The part whose text it is, for 'like'. */
+    readonly from?: Part;
+    /** Why it is assumed. */
+    readonly because?: string;
+    readonly assumedText?: string;
+}
+/** One thing that a result was made from. */
+export interface Input {
+    readonly label: string;
+    readonly part: Part;
+    readonly key: string;
+    readonly value: number;
+    readonly text?: string;
+    readonly unit: string;
+    readonly status: Status | 'computed';
+    readonly result?: Result;
+    readonly given?: Given;
+}
+export interface Result {
+    readonly quantity: Quantity;
+    readonly part: Part;
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    readonly status: 'computed' | 'unknown';
+    readonly inputs: readonly Input[];
+    /** What would have to be said for it to be known. */
+    readonly missing: readonly string[];
+    readonly remarks: readonly string[];
+}
+interface Frame {
+    inputs: Map<string, Input>;
+    missing: Set<string>;
+}
+const noFacts: Facts = new Map();
+const STANDARD_AIR = 101325;
+
+export class Workings {
+    readonly paths: Paths;
+    readonly controls: Controls;
+    /** Troubles met while values were worked out; told with the findings. */
+    readonly problems: Problem[] = [];
+    private readonly views = new Map<string, View>();
+    private readonly byKind = new Map<string, View[]>();
+    private readonly givens = new Map<Part, Map<string, Given>>();
+    private readonly results = new Map<Part, Map<string, Result>>();
+    private readonly models = new Map<Part, Map<string, { value: unknown; inputs: Map<string, Input>; missing: Set<string> }>>();
+    private readonly running: string[] = [];
+    private readonly frames: Frame[] = [];
+    private air = NaN;
+
+    constructor(readonly rig: Rig) {
+        this.paths = new Paths(rig);
+        for (const part of rig.parts.values()) {
+            const view = new View(this, part);
+            this.views.set(part.name, view);
+            const list = this.byKind.get(part.kindWord);
+            if (list) list.push(view);
+            else this.byKind.set(part.kindWord, [view]);
+        }
+        this.controls = new Controls(this);
+    }
+
+    viewOf(name: string): View | undefined {
+        return this.views.get(name);
+    }
+    partsOf(kind: string): readonly View[] {
+        return this.byKind.get(kind) ?? [];
+    }
+    allViews(): Iterable<View> {
+        return this.views.values();
+    }
+    /** Air pressure at the site, Pa. */
+    get airPressure(): number {
+        if (this.air !== this.air) {
+            this.air = STANDARD_AIR;
+            const site = this.partsOf('site')[0];
+            if (site) {
+                const stated = this.given(site.part, 'air-pressure').facts.get('')?.number ?? NaN;
+                const altitude = this.given(site.part, 'altitude').facts.get('')?.number ?? NaN;
+                // International standard atmosphere (ISO 2533), troposphere.
+                this.air = stated === stated ? stated : altitude === altitude ? STANDARD_AIR * (1 - 2.25577e-5 * altitude) ** 5.25588 : STANDARD_AIR;
+            }
+        }
+        return this.air;
+    }
+
+    // ---- given values -------------------------------------------------------------------------------------------
+
+    given(part: Part, key: string): Given {
+        let byKey = this.givens.get(part);
+        if (!byKey) this.givens.set(part, (byKey = new Map()));
+        let g = byKey.get(key);
+        if (!g) {
+            g = this.findGiven(part, key);
+            byKey.set(key, g);
+        }
+        return g;
+    }
+    private findGiven(part: Part, key: string): Given {
+        const property = part.kind?.properties[key];
+        const seen = new Set<Part>();
+        for (let p: Part | undefined = part; p && !seen.has(p); p = p.base && (this.rig.parts.get(p.base.name) ?? this.rig.patterns.get(p.base.name))) {
+            seen.add(p);
+            const entry = p.entries.get(key);
+            if (!entry) continue;
+            const status = p === part ? 'stated' as const : 'like' as const;
+            const from = p === part ? undefined : p;
+            if (entry.broken || !entry.value || !property) return { status: 'broken', property, facts: noFacts, rows: [], entry, from };
+            const m = this.matched(entry, property, part);
+            if (m.says) return { status: m.says, property, facts: m.facts, rows: [], entry, from };
+            if (m.problems.length) return { status: 'broken', property, facts: noFacts, rows: [], entry, from };
+            return { status, property, facts: m.facts, rows: m.rows, entry, from };
+        }
+        if (property?.assume) {
+            const m = assumed(property);
+            return { status: 'assumed', property, facts: m.facts, rows: m.rows, because: property.assume.because, assumedText: property.assume.value };
+        }
+        return { status: 'silent', property, facts: noFacts, rows: [] };
+    }
+    private matched(entry: Entry, property: Property, part: Part): Matched {
+        const literal = matchCached(entry.value!, property);
+        if (!literal.needsRig) return literal;
+        const key = `${part.name}.${entry.key}`;
+        if (this.running.includes(key)) {
+            this.tellCircle(key, entry.span);
+            entry.broken = true;
+            return { facts: noFacts, rows: [], problems: [{ start: 0, end: 1, code: 'circular-reference', message: '' }], needsRig: false };
+        }
+        this.running.push(key);
+        const m = match(entry.value!, property, this.resolver());
+        this.running.pop();
+        for (const p of m.problems) {
+            if (p.code === 'unknown') continue;
+            const span = { file: entry.span.file, start: entry.span.start + p.start, end: entry.span.start + p.end };
+            this.tell({ code: p.code, span, message: p.message, fixes: p.fix && [{ title: p.fix.title, edits: [{ span: p.fix.start === undefined ? span : { ...span, start: entry.span.start + p.fix.start, end: entry.span.start + p.fix.end! }, text: p.fix.text }] }] });
+        }
+        return m;
+    }
+    private tell(p: Problem): void {
+        if (!this.problems.some(q => q.span.start === p.span.start && q.span.file === p.span.file && q.code === p.code)) this.problems.push(p);
+    }
+    private tellCircle(key: string, span: Span): void {
+        const round = [...this.running.slice(this.running.indexOf(key)), key];
+        this.tell({ code: 'circular-reference', span, message: `This goes in a circle: ${round.join(' from ')}.` });
+    }
+
+    /** Looks up a name in a value: a named value, a given value of a part, or a quantity. */
+    resolver(): Resolve {
+        return node => {
+            const [first, second, ...more] = node.names;
+            if (second === undefined) {
+                const named = this.rig.lets.get(first);
+                if (named) return this.named(first);
+                return undefinedName(node, first, [...this.rig.lets.keys()]);
+            }
+            const view = this.views.get(first);
+            if (!view) return undefinedName(node, first, this.views.keys());
+            return this.valueOf(view.part, [second, ...more].join('.'), node);
+        };
+    }
+    /** A value of a part by name: its quantity if there is one, else its property. */
+    valueOf(part: Part, name: string, at: { start: number; end: number }): Worked {
+        const result = this.quantity(part, name);
+        if (result) {
+            if (result.value !== result.value) return { trouble: true, code: 'unknown', message: result.missing.join(', '), start: at.start, end: at.end };
+            const measure = measures[result.quantity.measure];
+            const unit = unitOf(result.quantity.unit ?? measure.units[0]);
+            return { si: result.value, low: result.low, high: result.high, dimension: measure.dimension, unit: unit?.dimension === measure.dimension ? unit : undefined, point: result.quantity.measure === 'temperature' || undefined };
+        }
+        const [key] = name.split('.');
+        const property = part.kind?.properties[key];
+        if (property) {
+            const fact = this.fact(part, name);
+            if (fact?.amount) return this.asGauge(fact.amount);
+            return { trouble: true, code: 'unknown', message: `${part.name}.${name}`, start: at.start, end: at.end };
+        }
+        const near = nearest(name, [...quantityOf(part.kindWord).keys(), ...Object.keys(part.kind?.properties ?? {})]);
+        return { trouble: true, code: 'unknown-name', message: `${part.name} has no ${name}${near ? `; did you mean ${near}?` : '.'}`, start: at.start, end: at.end, fix: near ? { title: `Write ${near}`, text: `${part.name}.${near}` } : undefined };
+    }
+    private named(name: string): Worked {
+        const named = this.rig.lets.get(name)!;
+        const key = `let ${name}`;
+        if (this.running.includes(key)) {
+            this.tellCircle(key, named.nameSpan);
+            return { trouble: true, code: 'unknown', message: '', start: 0, end: 0 };
+        }
+        const node = named.value?.list[0]?.[0];
+        if (!node || named.value!.list.length > 1 || named.value!.list[0].length > 1) return { trouble: true, code: 'unknown', message: name, start: 0, end: 0 };
+        this.running.push(key);
+        const w = evaluate(node, this.resolver());
+        this.running.pop();
+        if (isTrouble(w)) {
+            if (w.code !== 'unknown') this.tell({ code: w.code, span: { file: named.span.file, start: named.span.start + w.start, end: named.span.start + w.end }, message: w.message });
+            return { trouble: true, code: 'unknown', message: name, start: 0, end: 0 };
+        }
+        return w;
+    }
+    /** A named value worked out, for hover and hints. */
+    namedValue(name: string): Amount | undefined {
+        if (!this.rig.lets.has(name)) return undefined;
+        const w = this.named(name);
+        return isTrouble(w) ? undefined : w;
+    }
+    private asGauge(a: Amount): Amount {
+        if (a.basis !== 'absolute') return a;
+        const shift = this.airPressure;
+        return { ...a, si: a.si - shift, low: a.low - shift, high: a.high - shift, basis: 'gauge' };
+    }
+
+    /** The fact in a slot: 'level', 'port.bore'. */
+    fact(part: Part, key: string): Fact | undefined {
+        const dot = key.indexOf('.');
+        const facts = this.given(part, dot < 0 ? key : key.slice(0, dot)).facts;
+        return facts.get(dot < 0 ? '' : key.slice(dot + 1));
+    }
+    number(part: Part, key: string, needed: boolean): number {
+        const dot = key.indexOf('.');
+        const given = this.given(part, dot < 0 ? key : key.slice(0, dot));
+        const fact = given.facts.get(dot < 0 ? '' : key.slice(dot + 1));
+        let n = fact?.number ?? NaN;
+        if (fact?.amount?.basis === 'absolute') n -= this.airPressure;
+        this.note(part, key, n, given, needed);
+        return n;
+    }
+    bounds(part: Part, key: string): { low: number; high: number } {
+        const fact = this.fact(part, key);
+        const shift = fact?.amount?.basis === 'absolute' ? this.airPressure : 0;
+        return { low: (fact?.low ?? NaN) - shift, high: (fact?.high ?? NaN) - shift };
+    }
+    word(part: Part, key: string): string | undefined {
+        const dot = key.indexOf('.');
+        const given = this.given(part, dot < 0 ? key : key.slice(0, dot));
+        const fact = given.facts.get(dot < 0 ? '' : key.slice(dot + 1));
+        const w = fact?.word ?? fact?.text;
+        if (this.frames.length && w !== undefined) {
+            const label = `${part.name}.${key}`;
+            this.frames.at(-1)!.inputs.set(label, { label, part, key, value: NaN, text: w, unit: '', status: given.status, given });
+        }
+        return w;
+    }
+    rows(part: Part, key: string): readonly Facts[] {
+        return this.given(part, key).rows;
+    }
+    /** Notes a value that was read by other means than `number`: a size as an area. */
+    noteValue(part: Part, key: string, value: number): void {
+        this.note(part, key, value, this.given(part, key.split('.')[0]), true);
+    }
+    private note(part: Part, key: string, value: number, given: Given, needed: boolean): void {
+        const frame = this.frames.at(-1);
+        if (!frame) return;
+        const label = `${part.name}.${key}`;
+        if (value === value) {
+            if (!frame.inputs.has(label)) {
+                const unit = given.facts.get(key.includes('.') ? key.slice(key.indexOf('.') + 1) : '')?.amount?.unit?.text ?? '';
+                frame.inputs.set(label, { label, part, key, value, unit, status: given.status, given });
+            }
+        } else if (needed) {
+            frame.missing.add(label);
+        }
+    }
+
+    // ---- quantities ---------------------------------------------------------------------------------------------
+
+    quantity(part: Part, name: string): Result | undefined {
+        let byName = this.results.get(part);
+        const known = byName?.get(name);
+        if (known) return known;
+        const quantity = quantityOf(part.kindWord).get(name);
+        if (!quantity) return undefined;
+        const key = `${part.name}.${name}`;
+        if (this.running.includes(key)) return { quantity, part, value: NaN, low: NaN, high: NaN, status: 'unknown', inputs: [], missing: [], remarks: ['It rests on itself.'] };
+        if (!byName) this.results.set(part, (byName = new Map()));
+        this.running.push(key);
+        const frame: Frame = { inputs: new Map(), missing: new Set() };
+        this.frames.push(frame);
+        let got: number | Spread;
+        try {
+            got = quantity.work(this.views.get(part.name) ?? new View(this, part));
+        } finally {
+            this.frames.pop();
+            this.running.pop();
+        }
+        const spread: Spread = typeof got === 'number' ? { value: got } : got;
+        const value = frame.missing.size ? NaN : Number.isFinite(spread.value) ? spread.value : NaN;
+        const result: Result = {
+            quantity, part, value, low: value === value ? spread.low ?? value : NaN, high: value === value ? spread.high ?? value : NaN,
+            status: value === value ? 'computed' : 'unknown', inputs: [...frame.inputs.values()], missing: [...frame.missing], remarks: spread.remarks ?? [],
+        };
+        byName.set(name, result);
+        return result;
+    }
+    quantityNumber(part: Part, name: string, needed: boolean): number {
+        const result = this.quantity(part, name);
+        const value = result?.value ?? NaN;
+        const frame = this.frames.at(-1);
+        if (frame) {
+            const label = `${part.name}.${name}`;
+            if (value === value) {
+                frame.inputs.set(label, { label, part, key: name, value, unit: result!.quantity.unit ?? measures[result!.quantity.measure].units[0], status: 'computed', result });
+            } else if (needed) {
+                for (const m of result?.missing.length ? result.missing : [label]) frame.missing.add(m);
+            }
+        }
+        return value;
+    }
+    model<T>(part: Part, m: Model<T>): T {
+        let byName = this.models.get(part);
+        if (!byName) this.models.set(part, (byName = new Map()));
+        let done = byName.get(m.name);
+        if (!done) {
+            const frame: Frame = { inputs: new Map(), missing: new Set() };
+            this.frames.push(frame);
+            try {
+                done = { value: m.solve(this.views.get(part.name)!), ...frame };
+            } finally {
+                this.frames.pop();
+            }
+            byName.set(m.name, done);
+        }
+        const frame = this.frames.at(-1);
+        if (frame) {
+            for (const [label, input] of done.inputs) if (!frame.inputs.has(label)) frame.inputs.set(label, input);
+            for (const label of done.missing) frame.missing.add(label);
+        }
+        return done.value as T;
+    }
+
+    /** Runs something and tells what it read: how a rule knows on which guesses its finding rests. */
+    watch<T>(run: () => T): { value: T; inputs: Input[]; missing: string[] } {
+        const frame: Frame = { inputs: new Map(), missing: new Set() };
+        this.frames.push(frame);
+        try {
+            const value = run();
+            return { value, inputs: [...frame.inputs.values()], missing: [...frame.missing] };
+        } finally {
+            this.frames.pop();
+        }
+    }
+
+    /** Works out every value that names others, so that their troubles are told. */
+    workOutAll(): void {
+        for (const part of this.rig.parts.values()) {
+            if (part.kind?.statement) continue;
+            for (const entry of part.entries.values()) if (!entry.broken && entry.value?.names && entry.property) this.given(part, entry.key);
+        }
+        for (const name of this.rig.lets.keys()) this.named(name);
+    }
+}
+
+function undefinedName(node: { names: readonly string[]; start: number; end: number }, name: string, candidates: Iterable<string>): Worked {
+    const near = nearest(name, candidates);
+    return {
+        trouble: true, code: 'unknown-name', message: `${node.names.join('.')} is not a name that this rig knows${near ? `; did you mean ${near}?` : '.'}`,
+        start: node.start, end: node.end, fix: near ? { title: `Write ${near}`, text: [near, ...node.names.slice(1)].join('.') } : undefined,
+    };
+}
+
+const assumptions = new WeakMap<Property, Matched>();
+function assumed(property: Property): Matched {
+    let m = assumptions.get(property);
+    if (!m) assumptions.set(property, (m = match(parseAssumed(property.assume!.value), property)));
+    return m;
+}
+function parseAssumed(text: string): ParsedValue {
+    return parseValue(text);
+}

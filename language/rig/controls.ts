@@ -1,0 +1,78 @@
+/**
+ * What drives what: `needs` (all of them), `stopped-by` (any one), `latched-by`, and their mirrors on valves. Answers
+ * the reviewer's questions: what stops this, what does that stop, which of them are one device in truth.
+ */
+import type { View } from '../quantities/view.js';
+import type { Workings } from '../quantities/workings.js';
+
+const stopKeys = ['stopped-by', 'shut-by', 'opened-by'] as const;
+const needKeys = ['needs', 'open-while', 'shut-while'] as const;
+const otherKeys = ['latched-by', 'sounded-by', 'follows', 'armed-while'] as const;
+
+export class Controls {
+    private cache = new Map<string, Set<string>>();
+    constructor(private readonly workings: Workings) {}
+
+    /**
+     * Devices any one of which, dropping or tripping, stops a driven part: its own `stopped-by` and single `needs`, and
+     * those of what it needs, all the way up. A device behind an `or` stops nothing by itself and is left out.
+     */
+    stoppers(name: string): ReadonlySet<string> {
+        let found = this.cache.get(name);
+        if (found) return found;
+        this.cache.set(name, (found = new Set()));
+        const view = this.workings.viewOf(name);
+        if (!view) return found;
+        for (const key of stopKeys.slice(0, 2)) for (const stop of this.single(view, key)) this.add(found, stop);
+        for (const key of needKeys.slice(0, 1)) for (const need of this.single(view, key)) this.add(found, need);
+        return found;
+    }
+    private add(found: Set<string>, device: string): void {
+        const own = device.split('.')[0];
+        if (found.has(own)) return;
+        found.add(own);
+        for (const above of this.stoppers(own)) found.add(above);
+        const follows = this.workings.viewOf(own)?.word('follows');
+        if (follows) for (const above of this.stoppers(follows)) found.add(above);
+    }
+    /** Names in a list that stand alone, not behind an `or`. */
+    private single(view: View, key: string): string[] {
+        return view.rows(key).flatMap(row => [...row.values()].flatMap(f => (f.condition && f.condition.join !== 'or' ? f.condition.of.map(c => c.names.join('.')) : [])));
+    }
+    /** Everything that a device takes part in driving, directly: names of the driven parts. */
+    listeners(device: string): string[] {
+        const found: string[] = [];
+        for (const view of this.workings.allViews()) {
+            const keys = [...stopKeys, ...needKeys, ...otherKeys];
+            if (keys.some(key => view.names(key).some(n => n.split('.')[0] === device) || view.word(key) === device)) found.push(view.name);
+        }
+        return found;
+    }
+    /** Driven parts that a device stops, directly or by way of contactors and relays. */
+    stops(device: string): string[] {
+        return [...this.workings.allViews()].filter(v => this.stoppers(v.name).has(device)).map(v => v.name);
+    }
+    /** Trips, analysers and detectors that stop a part. */
+    trips(name: string): View[] {
+        return [...this.stoppers(name)].map(n => this.workings.viewOf(n)).filter((v): v is View => !!v && ['trip', 'analyser', 'detector'].includes(v.kind));
+    }
+    /** What feeds current to the stack and can be stopped: the driven parts on its current path. */
+    sources(): View[] {
+        const names = new Set(this.workings.paths.on('current'));
+        return [...this.workings.allViews()].filter(v => ['supply', 'transformer', 'charger'].includes(v.kind) && (names.size === 0 || names.has(v.name)));
+    }
+    /** Devices that stop the making of gas, by any of the sources' chains. */
+    stackStoppers(): ReadonlySet<string> {
+        const all = new Set<string>();
+        for (const source of this.sources()) for (const s of this.stoppers(source.name)) all.add(s);
+        return all;
+    }
+    /** Switches, trips, analysers and detectors that sense a quantity: 'bag.volume'. */
+    sensing(quantity: string, kinds: readonly string[] = ['switch', 'trip', 'analyser', 'detector', 'sensor']): View[] {
+        return kinds.flatMap(kind => this.workings.partsOf(kind)).filter(v => this.sensed(v) === quantity);
+    }
+    /** What a switch senses, as 'part.quantity'. */
+    sensed(view: View): string | undefined {
+        return view.given('senses').facts.get('')?.names?.join('.');
+    }
+}

@@ -1,0 +1,197 @@
+/** Asks every rule of a worked-out rig, and puts what they tell in order: one finding per cause, permissions heeded. */
+import { nearest } from '../values/nearest.js';
+import { duration } from '../units/format.js';
+import type { View } from '../quantities/view.js';
+import type { Input, Result, Workings } from '../quantities/workings.js';
+import { stages, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
+import type { Finding, Rule, Severity, Tell, Telling } from './define.js';
+import { allRules, ruleNamed } from './index.js';
+
+export interface JudgeOptions {
+    /** Date given from outside; rules about dates are silent without it. */
+    readonly today?: string;
+    /** Filled with milliseconds per rule, if given. */
+    readonly times?: Map<string, number>;
+    readonly clock?: () => number;
+}
+
+/** All findings of a rig, in the order of the text. */
+export function judge(workings: Workings, options: JudgeOptions = {}): Finding[] {
+    const { rig } = workings;
+    const findings: Finding[] = [];
+    for (const page of rig.pages) for (const p of page.problems) findings.push(fromProblem(p));
+    for (const p of rig.problems) findings.push(fromProblem(p));
+
+    const lacking: { v: View; key: string; what: string }[] = [];
+    const toDo: Rule[] = [];
+    const reached = (stage: Stage) => stages.indexOf(rig.stage) >= stages.indexOf(stage);
+    const mayJudge = !rig.isLibrary && rig.pages[0]?.sort !== 'page';
+    if (mayJudge) {
+        for (const rule of allRules) {
+            if (!rule.check) continue;
+            const told: Telling[] = [];
+            const tell = Object.assign((t: Telling) => void told.push(t), {
+                cannotCheck: (v: View, key: string, what: string) => void lacking.push({ v, key, what }),
+                today: options.today, stage: rig.stage, reached, workings,
+            }) as Tell;
+            const from = options.times && options.clock?.();
+            const { inputs } = workings.watch(() => {
+                for (const v of askedOf(rule, workings)) rule.check!(v, tell);
+            });
+            if (from !== undefined) options.times!.set(rule.name, (options.times!.get(rule.name) ?? 0) + options.clock!() - from);
+            if (rule.from && !reached(rule.from)) {
+                if (told.length) toDo.push(rule);
+                continue;
+            }
+            const rests = told.length ? guesses(inputs) : [];
+            for (const t of told) findings.push(fromTelling(rule, t, rests));
+        }
+        cannotCheck(rig, lacking, reached('built'), findings);
+        if (toDo.length && reached('drawn')) {
+            const span = rig.pages[0].stage?.span ?? rig.pages[0].title?.span ?? { file: rig.root, start: 0, end: 1 };
+            findings.push(make('to-do-before-first-gas', span, `Before first gas, ${toDo.length === 1 ? 'one thing is' : `${toDo.length} things are`} still to do: ${toDo.map(r => r.name).join(', ')}.`));
+        }
+    }
+    for (const p of workings.problems) findings.push(fromProblem(p));
+    if (rig.pages[0]?.sort === 'page' && mayJudge === false && !rig.isLibrary) dropForeignNames(findings);
+
+    const folded = fold(findings);
+    const kept = mayJudge ? permissions(rig, folded, options.today) : folded;
+    return kept.sort((a, b) => (a.span.file < b.span.file ? -1 : a.span.file > b.span.file ? 1 : 0) || a.span.start - b.span.start || rank(a.severity) - rank(b.severity) || (a.rule < b.rule ? -1 : 1));
+}
+const rank = (s: Severity) => (s === 'error' ? 0 : s === 'warning' ? 1 : 2);
+
+function askedOf(rule: Rule, workings: Workings): readonly View[] {
+    if (rule.on === 'rig') {
+        const site = workings.partsOf('site')[0];
+        return site ? [site] : [];
+    }
+    return (typeof rule.on === 'string' ? [rule.on] : rule.on ?? []).flatMap(kind => workings.partsOf(kind).filter(v => !v.part.pattern));
+}
+/** Labels of the assumed values that some inputs rest on, however far up. */
+function guesses(inputs: readonly Input[]): string[] {
+    const found = new Set<string>();
+    const seen = new Set<Result>();
+    const visit = (list: readonly Input[]) => {
+        for (const i of list) {
+            if (i.status === 'assumed') found.add(i.label);
+            if (i.result && !seen.has(i.result)) {
+                seen.add(i.result);
+                visit(i.result.inputs);
+            }
+        }
+    };
+    visit(inputs);
+    return [...found];
+}
+
+function fromTelling(rule: Rule, t: Telling, rests: readonly string[]): Finding {
+    return {
+        rule: rule.name, severity: t.severity ?? rule.severity, message: t.message, why: t.why ?? rule.why, source: t.source ?? rule.source,
+        span: widen(t.at), related: t.related ?? [], fixes: t.fixes ?? [], rests, guardsLife: rule.guardsLife ?? false,
+    };
+}
+function fromProblem(p: Problem): Finding {
+    const rule = ruleNamed(p.code);
+    return {
+        rule: p.code, severity: rule?.severity ?? 'error', message: p.message, why: rule?.why ?? '', source: rule?.source ?? '', span: widen(p.span),
+        related: p.related ?? [], fixes: p.fixes ?? [], rests: [], guardsLife: false,
+    };
+}
+/** A finding the judge itself makes, in the name of a declared rule. */
+function make(name: string, span: Span, message: string, more: Partial<Finding> = {}): Finding {
+    return { ...fromProblem({ code: name, span, message }), ...more };
+}
+function widen(span: Span): Span {
+    return span.end > span.start ? span : { ...span, end: span.start + 1 };
+}
+
+/** One finding per part at stage built; one in all, naming the next decision, before. */
+function cannotCheck(rig: Rig, lacking: readonly { v: View; key: string; what: string }[], built: boolean, findings: Finding[]): void {
+    if (!lacking.length) return;
+    const byPart = new Map<View, { keys: Set<string>; what: Set<string> }>();
+    for (const { v, key, what } of lacking) {
+        const entry = byPart.get(v) ?? { keys: new Set<string>(), what: new Set<string>() };
+        entry.keys.add(key);
+        entry.what.add(what);
+        byPart.set(v, entry);
+    }
+    if (built) {
+        for (const [v, { keys, what }] of byPart) {
+            const list = [...keys].slice(0, 3).map(k => `${v.name}.${k}`).join(', ');
+            findings.push(make('cannot-check-a-hazard', v.part.implied ? rig.pages[0].title?.span ?? v.at() : v.at(),
+                `Cannot check ${[...what].slice(0, 3).join('; ')}, because ${list} ${keys.size > 1 ? 'are' : 'is'} not given.`, { severity: 'warning', guardsLife: true }));
+        }
+        return;
+    }
+    // How many checks wait for each unknown: the three that unlock most are named.
+    const waits = new Map<string, number>();
+    for (const { v, key } of lacking) waits.set(`${v.name}.${key}`, (waits.get(`${v.name}.${key}`) ?? 0) + 1);
+    const first = [...waits].sort((a, b) => b[1] - a[1]).slice(0, 3).map(([k]) => k);
+    const span = rig.pages[0].title?.span ?? { file: rig.root, start: 0, end: 1 };
+    findings.push(make('cannot-check-a-hazard', span, `Next to decide: ${first.join(', ')}. ${lacking.length} check${lacking.length > 1 ? 's' : ''} that guard life ${lacking.length > 1 ? 'wait' : 'waits'} for what is not given yet.`, { severity: 'hint' }));
+}
+
+/** In a page that is opened without its rig, names from elsewhere are no mistake. */
+function dropForeignNames(findings: Finding[]): void {
+    for (let i = findings.length - 1; i >= 0; i--) if (findings[i].rule === 'unknown-name') findings.splice(i, 1);
+}
+
+/** One finding per cause: equal ones once, consequences under their cause. */
+function fold(findings: readonly Finding[]): Finding[] {
+    const fired = new Set(findings.map(f => f.rule));
+    const seen = new Set<string>();
+    return findings.filter(f => {
+        const key = `${f.rule} ${f.span.file} ${f.span.start} ${f.message}`;
+        if (seen.has(key)) return false;
+        seen.add(key);
+        return !ruleNamed(f.rule)?.under?.some(cause => fired.has(cause));
+    });
+}
+
+function permissions(rig: Rig, findings: readonly Finding[], today: string | undefined): Finding[] {
+    let kept = [...findings];
+    for (const allow of rig.allows) {
+        const rule = ruleNamed(allow.rule);
+        if (!rule) {
+            const near = nearest(allow.rule, allRules.map(r => r.name));
+            kept.push(make('unknown-name', allow.ruleSpan, `There is no rule ${allow.rule}${near ? `; did you mean ${near}?` : '.'}`, near ? { fixes: [{ title: `Write ${near}`, edits: [{ span: allow.ruleSpan, text: near }], preferred: true }] } : {}));
+            continue;
+        }
+        if (!rule.check && rule.family === 'reading the text') {
+            kept.push(make('permission-unused', allow.ruleSpan, `${allow.rule} tells what cannot be read; it cannot be turned down.`));
+            continue;
+        }
+        if (allow.on && !rig.parts.has(allow.on.name)) {
+            kept.push(make('unknown-name', allow.on.span, `A part ${allow.on.name} does not exist.`));
+            continue;
+        }
+        if (!allow.because) kept.push(make('permission-incomplete', allow.ruleSpan, `Say why ${allow.rule} may stand: because "reason".`));
+        if (!allow.until) kept.push(make('permission-incomplete', allow.ruleSpan, `Say until when ${allow.rule} may stand: until 2027-01-31. Permissions without an end are forgotten.`));
+        if (allow.until && today && allow.until < today) {
+            kept.push(make('permission-ended', allow.ruleSpan, `This permission ended on ${allow.until}; ${allow.rule} is told again.`));
+            continue;
+        }
+        const covered = (f: Finding) => f.rule === allow.rule && (!allow.on || within(rig, f, allow.on.name));
+        const muted = kept.filter(covered);
+        if (!muted.length) {
+            kept.push(make('permission-unused', allow.ruleSpan, `${allow.rule}${allow.on ? ` on ${allow.on.name}` : ''} is not told here: this permission can go.`));
+            continue;
+        }
+        kept = kept.filter(f => !covered(f));
+        if (muted.some(f => f.severity === 'error' || f.guardsLife)) {
+            const days = allow.until && today ? (Date.parse(allow.until) - Date.parse(today)) / 1000 : NaN;
+            kept.push(make('error-muted', allow.ruleSpan, `Turned down${allow.by ? ` by ${allow.by}` : ''}: ${muted[0].message}${days === days && days > 0 ? ` Ends in ${duration(days)}.` : ''}`,
+                { related: muted.map(f => ({ span: f.span, message: 'what it is about' })) }));
+        }
+    }
+    return kept;
+}
+/** Whether a finding is about a part: it points into its block, or at its name on a path. */
+function within(rig: Rig, f: Finding, name: string): boolean {
+    const part = rig.parts.get(name);
+    if (!part) return false;
+    const touches = (s: Span) => (s.file === part.span.file && s.start >= part.span.start && s.end <= part.span.end) ||
+        rig.paths.some(p => p.stops.some(stop => stop.name === name && stop.span.file === s.file && stop.span.start < s.end && s.start < stop.span.end));
+    return touches(f.span) || f.related.some(r => touches(r.span));
+}

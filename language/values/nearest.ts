@@ -1,0 +1,39 @@
+/** 'Did you mean': the nearest of some words, by the number of letters typed wrong, left out, added or swapped. */
+
+/** @returns the nearest candidate, or undefined if none is near enough to be meant */
+export function nearest(word: string, candidates: Iterable<string>): string | undefined {
+    const wanted = word.toLowerCase();
+    const allowed = wanted.length <= 2 ? 0 : wanted.length <= 4 ? 1 : wanted.length <= 8 ? 2 : 3;
+    let best: string | undefined;
+    let distance = allowed + 1;
+    for (const candidate of candidates) {
+        const c = candidate.toLowerCase();
+        if (Math.abs(c.length - wanted.length) > allowed) continue;
+        const d = c === wanted ? 0 : wrongLetters(wanted, c, distance);
+        if (d < distance) {
+            distance = d;
+            best = candidate;
+            if (!d) break;
+        }
+    }
+    return best;
+}
+
+function wrongLetters(a: string, b: string, limit: number): number {
+    let before: number[] = [];
+    let previous = Array.from({ length: b.length + 1 }, (_, j) => j);
+    for (let i = 1; i <= a.length; i++) {
+        const row = [i];
+        let lowest = i;
+        for (let j = 1; j <= b.length; j++) {
+            let d = Math.min(previous[j] + 1, row[j - 1] + 1, previous[j - 1] + (a[i - 1] === b[j - 1] ? 0 : 1));
+            if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) d = Math.min(d, before[j - 2] + 1);
+            row.push(d);
+            lowest = Math.min(lowest, d);
+        }
+        if (lowest >= limit) return limit;
+        before = previous;
+        previous = row;
+    }
+    return previous[b.length];
+}

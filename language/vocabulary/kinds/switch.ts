@@ -1,0 +1,28 @@
+import { controlProperties as control } from '../control-properties.js';
+import { kind, text, threshold } from '../define.js';
+
+export default kind({
+    name: 'switch',
+    doc: 'Control switch: makes and breaks its contact by itself as what it senses moves. It controls; a trip protects.',
+    group: 'control',
+    properties: {
+        senses: control.senses,
+        makes: threshold('Where its contact closes. Far enough from where it breaks, or it chatters.', { example: '${1|above,below|} ${2}' }),
+        breaks: threshold('Where its contact opens. Far enough from where it makes, or it chatters.', { example: '${1|below,above|} ${2}' }),
+        'if-wire-breaks': control['switch-if-wire-breaks'],
+        'if-detached': control['switch-if-detached'],
+        'if-unpowered': control['switch-if-unpowered'],
+        tolerance: control.tolerance,
+        range: control.range,
+        contact: control.contact,
+        enclosure: control.enclosure,
+        'distance-to-gas': control['distance-to-gas'],
+        probe: control.probe,
+        'probe-voltage': control['probe-voltage'],
+        'fed-from': control['fed-from'],
+        place: text('Where it sits.'),
+    },
+    states: ['made', 'broken'],
+    events: ['sticks made', 'sticks broken', 'wire breaks', 'detached', 'drifts'],
+    template: ['senses: ${1:bag.volume}', 'makes: ${2|above,below|} ${3}', 'breaks: ${4|below,above|} ${5}', 'if-wire-breaks: ${6|breaks,makes|}'],
+});

@@ -1,0 +1,87 @@
+/**
+ * Every rule's page is its test. A page holds rig texts in fenced blocks:
+ *
+ *     ## Flagged              the rule speaks exactly where the mark lines (`#   ^^^^ error: how the message begins`) point
+ *     ## Fixed by "title"     the text that the fix of that title makes of the block under Flagged
+ *     ## Not flagged          the rule is silent
+ *
+ * A mark line stands under the line that it marks; it is a comment, so the text with its marks is the text that is read.
+ * Several blocks may stand under one heading. A block may begin with `# today 2026-06-15`.
+ */
+import { describe, expect, it } from 'vitest';
+import { analyseText, applyFix } from '../../language/index.js';
+import { allRules, rulePage } from '../../language/rules/index.js';
+
+interface Block { heading: string; text: string; today: string }
+function blocksOf(page: string): Block[] {
+    const blocks: Block[] = [];
+    let heading = '';
+    for (const m of page.matchAll(/^## (.+)$|^```rig\n([\s\S]*?)^```$/gm)) {
+        if (m[1]) heading = m[1].trim();
+        else blocks.push({ heading, text: m[2], today: /^# today (\S+)/.exec(m[2])?.[1] ?? '2026-06-15' });
+    }
+    return blocks;
+}
+interface Mark { start: number; end: number; severity: string; message: string }
+function marksOf(text: string): Mark[] {
+    const marks: Mark[] = [];
+    let offset = 0;
+    let above = { at: 0, text: '' };
+    for (const line of text.split('\n')) {
+        const m = /^#( *)(\^+) (error|warning|hint): (.*)$/.exec(line);
+        if (m) marks.push({ start: above.at + 1 + m[1].length, end: above.at + 1 + m[1].length + m[2].length, severity: m[3], message: m[4] });
+        else above = { at: offset, text: line };
+        offset += line.length + 1;
+    }
+    return marks;
+}
+const withoutMarks = (text: string) => text.replace(/^# *\^+ (error|warning|hint): .*\n/gm, '');
+const headings = ['Why it matters', 'Limit', 'How to mend', 'When not to worry'];
+
+describe.each(allRules.map(r => [r.name, r] as const))('%s', (name, rule) => {
+    const page = rulePage(name);
+    it('has a page with its headings', () => {
+        expect(page, `language/rules/of/**/${name}.md`).toBeDefined();
+        expect(page!.startsWith(`# ${name}\n`)).toBe(true);
+        for (const h of headings) expect(page, `heading "${h}"`).toContain(`## ${h}\n`);
+        expect(rule.source.length, 'a source, or that there is none').toBeGreaterThan(3);
+    });
+    const blocks = blocksOf(page ?? '');
+    const flagged = blocks.filter(b => b.heading === 'Flagged');
+    it('speaks where its page says', () => {
+        expect(flagged.length).toBeGreaterThan(0);
+        for (const block of flagged) {
+            const marks = marksOf(block.text);
+            expect(marks.length, `marks in\n${block.text}`).toBeGreaterThan(0);
+            const { findings } = analyseText(block.text, { today: block.today });
+            const own = findings.filter(f => f.rule === name).map(f => ({ start: f.span.start, end: f.span.end, severity: f.severity, text: block.text.slice(f.span.start, f.span.end), message: f.message }));
+            expect(own.map(({ start, end, severity, text }) => ({ start, end, severity, text }))).toEqual(
+                marks.map(m => ({ start: m.start, end: m.end, severity: m.severity, text: block.text.slice(m.start, m.end) })));
+            marks.forEach((m, i) => expect(own[i].message.startsWith(m.message.replace(/…$/, '')), `"${own[i].message}" begins with "${m.message}"`).toBe(true));
+            if (rule.family !== 'reading the text') {
+                expect(findings.filter(f => allRules.find(r => r.name === f.rule)?.family === 'reading the text' && f.severity === 'error').map(f => f.message), 'the example itself is readable').toEqual([]);
+            }
+        }
+    });
+    for (const fixed of blocks.filter(b => b.heading.startsWith('Fixed by'))) {
+        it(fixed.heading, () => {
+            const title = /^Fixed by "(.+)"$/.exec(fixed.heading)![1];
+            const before = withoutMarks(flagged[0].text);
+            const analysis = analyseText(before, { today: fixed.today });
+            const fix = analysis.findings.filter(f => f.rule === name).flatMap(f => f.fixes).find(f => f.title === title);
+            expect(fix, `a fix titled "${title}" among ${analysis.findings.filter(f => f.rule === name).flatMap(f => f.fixes.map(x => x.title)).join(' | ')}`).toBeDefined();
+            const after = applyFix(before, 'rig.rig', fix!);
+            expect(after.trim()).toBe(fixed.text.trim());
+            const again = analyseText(after, { today: fixed.today }).findings;
+            expect(again.filter(f => f.rule === name).map(f => f.message)).toEqual([]);
+            const errors = (list: typeof again) => list.filter(f => f.severity === 'error').map(f => f.rule);
+            const had = errors(analysis.findings);
+            expect(errors(again).filter(e => !had.includes(e)), 'a fix raises no new error').toEqual([]);
+        });
+    }
+    it('is silent where its page says', () => {
+        for (const block of blocks.filter(b => b.heading === 'Not flagged')) {
+            expect(analyseText(block.text, { today: block.today }).findings.filter(f => f.rule === name).map(f => f.message)).toEqual([]);
+        }
+    });
+});
