@@ -10,10 +10,10 @@ import { newRig } from './commands/new-rig.js';
 import { openLog } from './commands/open-log.js';
 import { restartServer } from './commands/restart-server.js';
 import { writeAssumptions } from './commands/write-assumptions.js';
+import { Pages } from './pages.js';
 import { readFileRequest } from './protocol.js';
 import type { StartOptions } from './protocol.js';
 import { readTextFile } from './read-text-file.js';
-import { RulePages } from './rule-pages.js';
 import { showStatus } from './show-status.js';
 
 /** How the two kinds of editor differ. */
@@ -26,7 +26,7 @@ export interface Host {
 export interface Rigwright {
     client: BaseLanguageClient;
     log: vscode.LogOutputChannel;
-    pages: RulePages;
+    pages: Pages;
     /** The date of the setting `rigwright.today`, or nothing if it is empty or no date. */
     today(): string | undefined;
 }
@@ -54,7 +54,7 @@ export async function activateRigwright(context: vscode.ExtensionContext, host: 
         outputChannel: log,
         revealOutputChannelOn: RevealOutputChannelOn.Never,
     });
-    const pages = new RulePages(client);
+    const pages = new Pages(client);
     const rigwright: Rigwright = { client, log, pages, today };
 
     context.subscriptions.push(log, watcher, pages, showStatus(client, host.kind));
@@ -62,7 +62,8 @@ export async function activateRigwright(context: vscode.ExtensionContext, host: 
     for (const [name, run] of Object.entries(commands)) {
         context.subscriptions.push(vscode.commands.registerCommand(name, (...args: unknown[]) => withApology(rigwright, run, args)));
     }
-    await client.start();
+    // A server that cannot start has been told by the client; the commands stay, so that a restart can be asked for.
+    await client.start().catch(error => log.error(error));
     return client;
 }
 

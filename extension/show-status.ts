@@ -10,7 +10,8 @@ export function showStatus(client: BaseLanguageClient, kind: StartOptions['clien
 
     const show = (state: State) => {
         item.busy = state === State.Starting;
-        item.severity = state === State.Stopped ? vscode.LanguageStatusSeverity.Warning : vscode.LanguageStatusSeverity.Information;
+        const isUp = state === State.Running || state === State.Starting;
+        item.severity = isUp ? vscode.LanguageStatusSeverity.Information : vscode.LanguageStatusSeverity.Warning;
         if (state === State.Running) {
             item.text = 'Rigwright: working things out as you type';
             item.detail = kind === 'desktop' ? 'in a process of its own' : 'in this browser';

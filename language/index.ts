@@ -5,6 +5,7 @@
  *     const { rig, workings, findings } = analyst.analyse('shed.rig', { today: '2026-06-15' });
  */
 import { FrameReader } from './grammar/frame.js';
+import { checkNames } from './quantities/check-names.js';
 import { Workings } from './quantities/workings.js';
 import { assemble, shippedText } from './rig/assemble.js';
 import { readPage, ValueStore } from './rig/read-page.js';
@@ -58,6 +59,7 @@ export class Analyst {
         });
         const workings = new Workings(rig);
         workings.workOutAll();
+        if (!rig.isLibrary && root.sort === 'rig') workings.problems.push(...checkNames(workings));
         const findings = judge(workings, options);
         return { rig, workings, findings, files: [...files] };
     }

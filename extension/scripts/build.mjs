@@ -9,6 +9,7 @@ import { bundles, copies, extensionFolder, fingerprint, isBuilt, root, stampFile
 
 /** The Marketplace and slow lines both like a small package. */
 const LARGEST_PACKAGE_BYTES = 3_000_000;
+const noticesFile = path.join(extensionFolder, 'out', 'third-party-notices.txt');
 const packStamp = path.join(extensionFolder, 'out', 'packed.sha256');
 
 const started = Date.now();
@@ -35,7 +36,9 @@ async function bundleAll() {
     }
     rmSync(stampFile, { force: true });
     const { build } = await import('esbuild');
-    await Promise.all(Object.values(bundles).map(bundle => build(options(bundle))));
+    const results = await Promise.all(Object.values(bundles).map(bundle => build(options(bundle))));
+    const { thirdPartyNotices } = await import('./third-party-notices.mjs');
+    writeFileSync(noticesFile, thirdPartyNotices(results.flatMap(result => Object.keys(result.metafile.inputs))));
     for (const { from, to } of copies) {
         mkdirSync(path.dirname(path.join(root, to)), { recursive: true });
         copyFileSync(path.join(root, from), path.join(root, to));
@@ -50,9 +53,11 @@ function options({ entry, file, kind }) {
         outfile: path.join(root, file),
         absWorkingDir: root,
         bundle: true,
+        metafile: true,
         minify: true,
         // The maker's words hold signs such as ± and °C; escaped they would take up more room.
         charset: 'utf8',
+        // The licences stand together in out/third-party-notices.txt.
         legalComments: 'none',
         logLevel: 'warning',
         platform: kind === 'node' ? 'node' : 'browser',

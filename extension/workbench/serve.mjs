@@ -4,7 +4,7 @@
 // been open for a while.
 import http from 'node:http';
 import { existsSync, readFileSync, realpathSync, watch } from 'node:fs';
-import { mkdir, readFile, readdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { lstat, mkdir, readFile, readdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { makeGate } from './gate.mjs';
 
@@ -25,6 +25,7 @@ const calm = {
     'workbench.secondarySideBar.defaultVisibility': 'hidden',
     'chat.disableAIFeatures': true,
     'window.commandCenter': false,
+    'window.title': '${dirty}${activeEditorShort}${separator}${rootName}',
     'security.workspace.trust.enabled': false,
     'telemetry.telemetryLevel': 'off',
     'extensions.ignoreRecommendations': true,
@@ -191,6 +192,7 @@ function makeFolder(folder) {
     /** The real place of a path of the workbench, also of a file that is yet to be made. */
     async function place(at) {
         if (at !== `/${name}` && !at.startsWith(`/${name}/`)) throw Object.assign(new Error('no such folder'), { code: 'ENOENT' });
+        if (at.split('/').includes('..')) throw refusal('no way up');
         let existing = path.join(top, path.normalize(`/${at.slice(name.length + 1)}`));
         let rest = '';
         for (;;) {
@@ -198,6 +200,8 @@ function makeFolder(folder) {
                 existing = await realpath(existing);
                 break;
             } catch {
+                // A link to something that is not there yet: writing to it would make that.
+                if (await lstat(existing).catch(() => undefined)) throw refusal('a link that leads nowhere');
                 rest = path.join(path.basename(existing), rest);
                 existing = path.dirname(existing);
             }

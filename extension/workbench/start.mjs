@@ -110,7 +110,7 @@ function runCode(program, ...args) {
 function openInCode({ program, version }) {
     const installed = runCode(program, '--install-extension', vsix, '--force');
     if (installed.status !== 0) complain(`VS Code did not take the extension.\n${installed.stderr ?? ''}`);
-    runCode(program, isExamples ? examplesWorkspace() : options.folder);
+    runCode(program, ...(isExamples ? [examplesWorkspace(), path.join(examplesFolder, mainExample)] : [options.folder]));
     say(`VS Code ${version} opens ${options.folder}`);
     console.log(`\n  To take the extension out again:  code --uninstall-extension ${extensionId}\n`);
 }

@@ -25,6 +25,9 @@ export interface PlateLaw {
     slope(current: number): number;
 }
 
+/** More cells than anybody stacks; a larger count is taken for a slip and gives unknown. */
+const MOST_CELLS = 10000;
+
 /** The solved ladder. */
 export interface Ladder {
     /** A, through each of the N-1 plates, from cell 1 on. */
@@ -55,7 +58,7 @@ export interface Ladder {
 /**
  * Solves the ladder.
  *
- * @param cells     N, 1 or more
+ * @param cells     N, 1 .. 10 000
  * @param current   A, total, any sign
  * @param law       volts of one plate
  * @param channels  each shared channel: usually two for lye in, two for lye and gas out
@@ -67,7 +70,12 @@ export interface Ladder {
 export function solveLadder(
     cells: number, current: number, law: PlateLaw, channels: readonly Channel[], start?: ArrayLike<number>,
 ): Ladder {
-    const n = Math.max(1, Math.floor(cells));
+    // A count that is no count leaves everything unknown.
+    if (!(cells >= 1 && cells <= MOST_CELLS)) {
+        cells = 1;
+        current = NaN;
+    }
+    const n = Math.floor(cells);
     const plates = new Float64Array(n - 1);
     const ports = new Float64Array(channels.length * n);
     const segments = new Float64Array(channels.length * (n - 1));

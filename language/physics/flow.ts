@@ -159,6 +159,20 @@ export function smallHoleFlow(area: number, discharge: number, drop: number, den
 // -------------------------------------------------------------------------------------------------------------- relief
 
 /**
+ * Pressure that a vessel may reach while its relief valves blow (no fire).
+ *
+ * @param rating  Pa gauge, stamped
+ * @param valves  count: 1, or several that open one after the other
+ * @returns Pa gauge: a tenth over the rating or 3 psi with one valve, 16 % or 4 psi with several, whichever is more.
+ *          Source: [asme-viii]; other codes differ, and the stamp's own code holds
+ */
+export function accumulatedPressure(rating: number, valves = 1): number {
+    const psi = 6894.757293;
+    if (valves > 1) return Math.max(1.16 * rating, rating + 4 * psi);
+    return valves === valves ? Math.max(1.10 * rating, rating + 3 * psi) : NaN;
+}
+
+/**
  * The factor C of relief sizing, in units of ISO 4126: √(k·(2/(k+1))^((k+1)/(k-1)))·3.948.
  *
  * @param heatRatio  1

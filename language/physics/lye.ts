@@ -196,8 +196,9 @@ function conductivitySodium(strength: number, temperature: number): number {
  * @param temperature  K, 273 .. 373 (NaOH 283 .. 373)
  * @returns S/m; beyond the strengths of the table the value of its end (NaOH)
  *
- * Accuracy: KOH 5 % (8 % below 1 mol/L, and 7 % low in strong lye below 20 °C). NaOH 5 % near room temperature, 12 % at 80 °C: no published correlation could be
- * read, so the room-temperature table is carried upwards along the lye's viscosity (own choice).
+ * Accuracy: KOH 5 % (8 % below 1 mol/L, and up to 9 % low from 30 wt% on below 20 °C). NaOH 5 % near room temperature,
+ * some 12 % at 80 °C: no published correlation could be read, so the room-temperature table is carried upwards along the
+ * lye's viscosity (own choice, not checked against anything up there).
  * Source: KOH [gilliam-2007] over [lebideau-2019]'s and [laliberte-2009]'s density; NaOH [kohlrausch-holborn-1916].
  */
 export function lyeConductivity(solute: Solute, strength: number, temperature: number): number {

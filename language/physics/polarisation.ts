@@ -48,6 +48,30 @@ export const nickelKinetics: { readonly anode: Kinetics; readonly cathode: Kinet
 };
 
 /**
+ * An activated pair in the same form: one stretch each, from published constants at 25 .. 80 °C. With no offset it lands
+ * within 60 mV on a measured zero-gap stack, where smooth nickel with an offset is 0.1 V off at a tenth of the current.
+ *
+ * @param temperature  K, 298 .. 353
+ * @returns anode and cathode for this temperature only (their exchange currents are parabolas, not Arrhenius lines)
+ *
+ * Source: [hammoudi-2012]
+ */
+export function activatedKinetics(temperature: number): { readonly anode: Kinetics; readonly cathode: Kinetics } {
+    const t = temperature;
+    const line = (exchange: number, transfer: number): Kinetics => {
+        // Two electrons in the printed slope. The form wants the value at 80 °C without activation.
+        const one: TafelLine = {
+            exchangeAt80: Math.max(exchange, 0) * 10, activation: 0, slope: tafelSlope(t, 2 * transfer), slopePerKelvin: 0,
+        };
+        return { low: one, high: one };
+    };
+    return {
+        anode: line(30.4 - 0.206 * t + 0.00035 * t * t, 0.0675 + 0.00095 * t),
+        cathode: line(13.72491 - 0.09055 * t + 0.0001555 * t * t, 0.1175 + 0.00095 * t),
+    };
+}
+
+/**
  * Exchange current density of one Tafel stretch.
  *
  * @param line         the stretch

@@ -33,6 +33,11 @@ export const references = {
         'API 520-1: Sizing of pressure-relieving devices',
         'area for critical flow, factor F2, discharge factor 0.975', 'second-hand',
     ),
+    'asme-viii': source(
+        'ASME', 2019,
+        'Boiler and pressure vessel code VIII-1, UG-125',
+        'pressure allowed while relieving', 'read',
+    ),
     'astm-f316': source(
         'ASTM', 2003,
         'F316: Pore size of membranes by bubble point',
@@ -318,11 +323,6 @@ export const references = {
         'The NBS tables of chemical thermodynamic properties',
         'heat of solution of the hydroxides at several dilutions', 'from memory',
     ),
-    'rauschenbach-1980': source(
-        'Rauschenbach H. S.', 1980,
-        'Solar cell array design handbook',
-        'explicit curve through four points', 'from memory',
-    ),
     'rectifier-guide': source(
         'transformer makers', null,
         'Rectifier application guide',
@@ -399,6 +399,11 @@ export const references = {
         'Timoshenko S., Woinowsky-Krieger S.', 1959,
         'Theory of plates and shells',
         'bending of rectangular plates under even load', 'from memory',
+    ),
+    'townsend-1989': source(
+        'Townsend T. U.', 1989,
+        'A method for estimating the long-term performance of direct-coupled photovoltaic systems, University of Wisconsin',
+        'four-parameter curve of a module', 'from memory',
     ),
     'trinke-2018': source(
         'Trinke P., Haug P. et al.', 2018,

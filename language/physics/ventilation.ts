@@ -66,7 +66,8 @@ export function thinningTime(from: number, to: number, changes: number): number 
  * @returns m²
  */
 export function seriesOpening(low: number, high: number): number {
-    return low > 0 && high > 0 ? low * high / Math.sqrt(low * low + high * high) : 0;
+    const both = low * high;
+    return both > 0 && low > 0 ? both / Math.sqrt(low * low + high * high) : both === both ? 0 : NaN;
 }
 
 /** Discharge factor of a sharp-edged opening or grille, textbook. */
@@ -85,7 +86,7 @@ export const OPENING_DISCHARGE = 0.6;
  */
 export function passiveFlow(low: number, high: number, height: number, inside: number, outside: number, fraction = 0): number {
     const lighter = 1 - outside / inside * (1 - fraction * (1 - MOLAR_MASS.hydrogen / MOLAR_MASS.air));
-    if (!(lighter > 0)) return lighter === lighter ? 0 : NaN;
+    if (lighter <= 0) return 0;
     return OPENING_DISCHARGE * seriesOpening(low, high) * Math.sqrt(2 * GRAVITY * height * lighter);
 }
 
@@ -102,7 +103,6 @@ export function selfVentedFraction(leak: number, low: number, high: number, heig
     if (!(leak > 0)) return leak === leak ? 0 : NaN;
     const opening = OPENING_DISCHARGE * seriesOpening(low, high)
         * Math.sqrt(2 * GRAVITY * height * (1 - MOLAR_MASS.hydrogen / MOLAR_MASS.air));
-    if (opening === 0) return 1;
     return Math.min(1, (leak / opening) ** (2 / 3));
 }
 
@@ -114,7 +114,8 @@ export function selfVentedFraction(leak: number, low: number, high: number, heig
  * @returns 1, volume fraction
  */
 export function steadyOxygen(leak: number, air: number): number {
-    return leak + air > 0 ? (leak + OXYGEN_IN_AIR * air) / (leak + air) : OXYGEN_IN_AIR;
+    const flow = leak + air;
+    return flow > 0 ? (leak + OXYGEN_IN_AIR * air) / flow : flow === flow ? OXYGEN_IN_AIR : NaN;
 }
 
 /**

@@ -184,3 +184,16 @@ export function faradayEfficiencyUlleberg(currentDensity: number): number {
     const square = currentDensity * currentDensity;
     return 0.96 * square / (25000 + square);
 }
+
+/**
+ * Faraday efficiency of another measured stack (12 cells, 15 kW), kept for comparison only.
+ *
+ * @param currentDensity  A/m², 1500 .. 5000: below, the paper's own two fits part by 0.06
+ * @param temperature     K, 328 .. 348
+ * @returns 1; falls with temperature. Source: [sanchez-2018], four constants
+ */
+export function faradayEfficiencySanchez(currentDensity: number, temperature: number): number {
+    const t = temperature - ZERO_CELSIUS;
+    const square = currentDensity * currentDensity;
+    return square / (478645.74 - 2953.15 * t + square) * (1.03960 - 0.00104 * t);
+}

@@ -131,7 +131,7 @@ export function endPlateDrop(current: number, resistivity: number, length: numbe
  * @returns V (current flowing outwards all round)
  */
 export function studDrop(current: number, resistivity: number, thickness: number, stud: number, reach: number): number {
-    return reach > stud ? current * resistivity / (2 * Math.PI * thickness) * Math.log(reach / stud) : 0;
+    return reach <= stud ? 0 : current * resistivity / (2 * Math.PI * thickness) * Math.log(reach / stud);
 }
 
 /**

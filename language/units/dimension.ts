@@ -101,14 +101,19 @@ export const measures = {
 
 export type MeasureName = keyof typeof measures;
 
+/** Where an amount of gas (in moles) and a volume of it stand for each other. */
+const gasKeys = new Set((['gas-flow', 'gas-volume', 'flow', 'volume', 'energy-per-gas', 'money-per-gas'] as const).flatMap(name => {
+    const d = measures[name].dimension;
+    return [d.key, dimension(d.powers.map((p, i) => (name.includes('per') ? (i === 0 ? p + 3 : i === 5 ? p - 1 : p) : p))).key];
+}));
 /**
- * Gas is said as an amount (normal litres, a number of moles) or as a volume (litres). How many moles of `from` stand
- * where `to` has a volume: 1 for a flow said in L/h where NL/h is meant, -1 for a price per Nm3 where m3 is meant,
- * undefined if that is not the only difference.
+ * Gas is said as an amount (normal litres, a number of moles) or as a volume (litres). How many moles of `to` stand
+ * where `from` has a volume: 1 for a flow said in L/h where NL/h is meant, -1 the other way, undefined if that is not the
+ * only difference, or if the two are not about gas.
  */
 export function gasDifference(from: Dimension, to: Dimension): number | undefined {
     const k = to.powers[5] - from.powers[5];
-    if (!k) return undefined;
+    if (!k || !gasKeys.has(from.key) || !gasKeys.has(to.key)) return undefined;
     return from.powers.every((p, i) => p + (i === 5 ? k : i === 0 ? -3 * k : 0) === to.powers[i]) ? k : undefined;
 }
 

@@ -38,7 +38,7 @@ function fromLibrary(text: string): { factor: number; dimension: Dimension } {
     const parsed = library().parse(text);
     // The library orders its base quantities mass, length, time, current, temperature, light, amount, angle, bit.
     const [kg, m, s, A, K, , mol] = parsed.dimensions;
-    return { factor: parsed._normalize(parsed.value ?? 1), dimension: dimension([m, kg, s, A, K, mol, 0]) };
+    return { factor: parsed.value ?? parsed._normalize(1), dimension: dimension([m, kg, s, A, K, mol, 0]) };
 }
 
 const rows = new Map<string, UnitRow>();
@@ -73,6 +73,7 @@ function factorOf(text: string): Unit | undefined {
 }
 
 function compound(text: string): Unit | undefined {
+    if (/\((?:g|a)\)|[\/·*][\/·*]|[\/·*]$/.test(text)) return undefined;
     let factor = 1;
     let dim = one;
     let currency: string | undefined;
@@ -140,6 +141,10 @@ function gauge(n: number): Unit {
 /** Every spelling in the table, for 'did you mean' and the reference. */
 export function unitSpellings(): string[] {
     return [...rows.keys()];
+}
+/** Spellings with the prefixes that people put before them. */
+export function commonUnits(): string[] {
+    return [...rows].flatMap(([spelling, row]) => [spelling, ...(row.prefixes?.split(' ') ?? []).map(p => p + spelling)]);
 }
 /** SI value of `value` of a unit. */
 export function toSi(value: number, unit: Unit): number {

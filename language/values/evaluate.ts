@@ -200,7 +200,8 @@ export function inMeasure(a: Amount, expected: Dimension): Amount | undefined {
     if (a.dimension === expected) return a;
     const moles = gasDifference(a.dimension, expected);
     if (moles === undefined) return undefined;
-    const f = moles > 0 ? ROOM_DENSITY ** moles : NORMAL_DENSITY ** moles;
+    const each = a.dimension.powers[5] < 0 || expected.powers[5] < 0;
+    const f = (each ? NORMAL_DENSITY : ROOM_DENSITY) ** moles;
     return { ...a, si: a.si * f, low: a.low * f, high: a.high * f, dimension: expected };
 }
 /** True if `inMeasure` had to take a state of the gas that was not said. */

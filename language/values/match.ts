@@ -185,7 +185,7 @@ function take(nodes: readonly Node[], i: number, type: SlotType, until: string |
     if (typeof type === 'object') {
         if ('words' in type) return takeWord(node, type.words, type.open ?? false, text);
         if ('part' in type) return takePart(nodes, i);
-        return takeSize(node, type.size, type.of, type.least ?? 1, resolve);
+        return takeSize(node, type.size, type.of, type.least ?? type.size, resolve);
     }
     switch (type) {
         case 'count': {
@@ -315,21 +315,19 @@ function takePart(nodes: readonly Node[], i: number): Got {
 }
 function takeSize(node: Node, n: number, of: MeasureName, least: number, resolve: Resolve | undefined): Got {
     const leaves: Node[] = [];
-    let tolerance: Node | undefined;
     const gather = (x: Node) => {
         if (x.is === 'operation' && x.op === 'x') {
             gather(x.a);
             gather(x.b);
         } else if (x.is === 'operation' && x.op === '±') {
-            tolerance = x.b;
             gather(x.a);
         } else {
             leaves.push(x);
         }
     };
     gather(node);
-    if (leaves.length !== n && !(leaves.length >= least && leaves.length < n && least < n)) {
-        return problemAt(node, leaves.length > 1 || node.is === 'quantity' ? 'value-not-understood' : 'value-not-understood', `A size of ${n} is expected here, as ${n === 2 ? '100 x 120 mm' : n === 3 ? '150 x 180 x 1 mm' : '100 mm'}.`);
+    if (leaves.length > n || leaves.length < least) {
+        return problemAt(node, 'value-not-understood', `A size of ${n} is expected here, as ${n === 2 ? '100 x 120 mm' : n === 3 ? '150 x 180 x 1 mm' : '100 mm'}.`);
     }
     const sizes: number[] = new Array(leaves.length);
     let carried: Unit | undefined;
@@ -344,7 +342,6 @@ function takeSize(node: Node, n: number, of: MeasureName, least: number, resolve
         sizes[k] = w.amount.si;
         carried = leadingUnit(leaves[k]) ?? carried;
     }
-    void tolerance;
     return { fact: { start: node.start, end: node.end, ...blank, sizes, text: undefined }, used: 1 };
 }
 function takeCondition(nodes: readonly Node[], i: number): Got {

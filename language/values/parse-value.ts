@@ -5,7 +5,7 @@
  * Loosest first:  < <= > >= = between   ..   at   ± +/-   x   + -   * /   unary -   ^ (to the right)
  * Words that follow each other without an operator are a sequence; commas make a list of sequences.
  */
-import { unitBefore, unitOf, unitSpellings, type Unit } from '../units/unit.js';
+import { commonUnits, unitBefore, unitOf, type Unit } from '../units/unit.js';
 import { nearest } from './nearest.js';
 
 interface Place { start: number; end: number }
@@ -150,7 +150,7 @@ export function parseValue(text: string): ParsedValue {
         if (!m) return { is: 'number', value, decimals, start, end };
         const unitEnd = UNIT.lastIndex;
         const unitStart = unitEnd - m[1].length;
-        let unit = unitOf(m[1].replaceAll('⋅', '·'));
+        let unit = m[1] === 'in' && /^ (?:series|parallel|a row)\b/.test(text.slice(unitEnd, unitEnd + 12)) ? undefined : unitOf(m[1].replaceAll('⋅', '·'));
         if (unit) {
             i = unitEnd;
             const mark = peek(MARK);
@@ -192,7 +192,7 @@ export function parseValue(text: string): ParsedValue {
         }
         // A word of the vocabulary may follow a number without blank or unit only by mistake: tell it, keep the rest.
         i = unitEnd;
-        const near = nearest(m[1], unitSpellings());
+        const near = nearest(m[1], commonUnits());
         problem('unknown-word', unitStart, unitEnd, `${m[1]} is not a unit${near ? `; did you mean ${near}?` : '.'}`,
             near ? { title: `Write ${near}`, text: near } : undefined);
         return { is: 'unknown', start, end: i };

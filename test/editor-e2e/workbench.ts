@@ -1,7 +1,7 @@
 // Verbs for a VS Code workbench in a headless browser. The selectors belong to the version that the launcher pins.
 import { existsSync } from 'node:fs';
 import { chromium } from 'playwright-core';
-import type { Browser, Locator, Page } from 'playwright-core';
+import type { Browser, Frame, Locator, Page } from 'playwright-core';
 
 /** Where Debian and its kin put the browser; `CHROMIUM` names another. */
 export const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
@@ -172,6 +172,22 @@ export class Workbench {
         return lines.join('\n').replaceAll('\u00a0', ' ');
     }
 
+    private get hint(): Locator {
+        return this.find(`${activeEditor} .view-line span[class*="dyn-rule"]`);
+    }
+
+    /** How many stretches of hints are in view. */
+    hintCount(): Promise<number> {
+        return this.hint.count();
+    }
+
+    /** Waits for numbers at line ends, and gives their words. */
+    async hints(): Promise<string[]> {
+        const hints = this.hint;
+        await hints.first().waitFor({ timeout: 60_000 });
+        return (await hints.allInnerTexts()).map(text => text.replaceAll('\u00a0', ' ').trim()).filter(text => text);
+    }
+
     /** The words of the next notification that holds this text; then none is left on screen. */
     async notification(text: string | RegExp): Promise<string> {
         const note = this.find('.notification-list-item-message', text).first();
@@ -179,6 +195,20 @@ export class Workbench {
         const words = await note.innerText();
         await this.run('Notifications: Clear All Notifications');
         return words;
+    }
+
+    /** The frame of a page of the extension that holds these words. */
+    async explained(words: string | RegExp): Promise<Frame> {
+        for (let i = 0; i < 150; i++) {
+            for (const frame of this.page.frames()) {
+                // The page stands in a frame of a frame of the window.
+                if (!frame.parentFrame()?.parentFrame()) continue;
+                const text = await frame.locator('main').innerText({ timeout: 200 }).catch(() => '');
+                if (typeof words === 'string' ? text.includes(words) : words.test(text)) return frame;
+            }
+            await this.page.waitForTimeout(100);
+        }
+        throw new Error(`no page says ${words}`);
     }
 
     /** Takes back every change of the file on screen. */
@@ -191,6 +221,29 @@ export class Workbench {
         await this.run('Preferences: Color Theme', label);
         await this.find(`.monaco-workbench.${marker}`).waitFor();
         await this.page.waitForTimeout(400);
+    }
+
+    /**
+     * How well each stretch of the text stands out against the editor's background, as the contrast ratio of WCAG. The
+     * editor's text is no semantic markup, so a checker of pages does not look at it.
+     */
+    contrasts(): Promise<Record<string, number>> {
+        return this.page.evaluate(editor => {
+            const channels = (colour: string) => (colour.match(/[\d.]+/g) ?? []).slice(0, 3).map(Number);
+            const luminance = (rgb: number[]) => {
+                const [r, g, b] = rgb.map(v => (v / 255 <= 0.03928 ? v / 255 / 12.92 : ((v / 255 + 0.055) / 1.055) ** 2.4));
+                return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+            };
+            const background = getComputedStyle(document.querySelector(`${editor} .monaco-editor-background`)!).backgroundColor;
+            const result: Record<string, number> = {};
+            for (const span of document.querySelectorAll(`${editor} .view-line span > span`)) {
+                const text = (span.textContent ?? '').replaceAll('\u00a0', ' ').trim();
+                if (!text) continue;
+                const [light, dark] = [luminance(channels(getComputedStyle(span).color)), luminance(channels(background))].sort((a, b) => b - a);
+                result[text] = Math.round(((light + 0.05) / (dark + 0.05)) * 10) / 10;
+            }
+            return result;
+        }, activeEditor);
     }
 
     /** Takes a picture of the window. */

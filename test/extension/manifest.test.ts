@@ -111,7 +111,7 @@ describe('the package', () => {
 
     it('holds what is needed and nothing else', () => {
         const names = entries(readFileSync(vsix)).filter(name => name.startsWith('extension/')).map(name => name.slice('extension/'.length).toLowerCase());
-        for (const wanted of ['package.json', 'readme.md', 'changelog.md', 'license.txt', 'media/icon.png', 'out/desktop.cjs', 'out/browser.cjs', 'out/stdio.cjs', 'out/worker.js', 'syntaxes/rig.tmlanguage.json', 'language-configuration.json']) {
+        for (const wanted of ['package.json', 'readme.md', 'changelog.md', 'license.txt', 'media/icon.png', 'out/third-party-notices.txt', 'out/desktop.cjs', 'out/browser.cjs', 'out/stdio.cjs', 'out/worker.js', 'syntaxes/rig.tmlanguage.json', 'language-configuration.json']) {
             expect(names).toContain(wanted);
         }
         for (const name of names) expect(name).not.toMatch(/\.ts$|\.mjs$|\.map$|node_modules|workbench\/|scripts\//);

@@ -8,11 +8,13 @@ import { celsius, near, nearly } from './near.js';
 describe('gas volumes', () => {
     it('molar volumes (CODATA 2018 gas constant)', () => {
         for (const [state, litres] of [
-            [gasStates.normal, 22.4140], [gasStates.chemistry, 22.7110], [gasStates.standard, 23.6448], [gasStates.room20, 24.0551],
+            [gasStates.normal, 22.4140], [gasStates.chemistry, 22.7110], [gasStates.standard, 23.6448],
+                [gasStates.room20, 24.0551],
             [gasStates.room25, 24.4654],
         ] as const) nearly(molarVolume(state.temperature, state.pressure) * 1e3, litres, 1e-5);
         // A standard cubic foot: 1.1953 mol (NIST SP 811 states 379.48 ft³ per pound-mole).
-        nearly(gasMoles(0.028316846592, gasStates.standardCubicFoot.temperature, gasStates.standardCubicFoot.pressure), 453.59237 / 379.48, 1e-4);
+        nearly(gasMoles(0.028316846592, gasStates.standardCubicFoot.temperature, gasStates.standardCubicFoot.pressure),
+            453.59237 / 379.48, 1e-4);
     });
     it('moles and volumes are each other\'s inverse', () => {
         nearly(gasMoles(gasVolume(3, 310, 2e5), 310, 2e5), 3, 1e-14);
@@ -32,7 +34,8 @@ describe('gas volumes', () => {
     });
     it('contraction from 60 to 15 °C at 1 atm (Dalton)', () => {
         const cold = saturationPressure(celsius(15));
-        near(contraction(celsius(60), lyeVapourPressure('KOH', 0.3, celsius(60)), celsius(15), cold, 101325), 0.775, 0.775 * 5e-3);
+        near(contraction(celsius(60), lyeVapourPressure('KOH', 0.3, celsius(60)), celsius(15), cold, 101325), 0.775,
+            0.775 * 5e-3);
         near(contraction(celsius(60), saturationPressure(celsius(60)), celsius(15), cold, 101325), 0.707, 0.707 * 5e-3);
         // Dry gas only shrinks with its temperature.
         nearly(contraction(celsius(60), 0, celsius(15), cold, 101325), 288.15 / 333.15, 1e-12);

@@ -5,7 +5,8 @@ const range = { temperature: [273, 373], strength: [0, 0.5] } as const;
 
 describe('range', () => {
     it('names what lies beyond, with the bounds', () => {
-        expect(outside(range, { temperature: 400, strength: 0.2 })).toEqual([{ what: 'temperature', value: 400, low: 273, high: 373 }]);
+        expect(outside(range, { temperature: 400, strength: 0.2 })).toEqual([{ what: 'temperature', value: 400, low: 273,
+            high: 373 }]);
         expect(outside(range, { temperature: 200, strength: 0.6 }).map(b => b.what)).toEqual(['temperature', 'strength']);
     });
     it('counts the bounds themselves as inside, and ignores what is unknown or not listed', () => {

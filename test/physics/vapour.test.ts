@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { molarVolume } from '../../language/physics/gas-volume.js';
 import { lyeVapourPressure } from '../../language/physics/lye.js';
 import {
-    condensate, dewPoint, molecularSieveLoading, silicaGelLoading, vapourDensity, vapourFlow, vapourPerDryGas, vapourPressureAfter,
+    condensate, dewPoint, molecularSieveLoading, silicaGelLoading, vapourDensity, vapourFlow, vapourPerDryGas,
+        vapourPressureAfter,
 } from '../../language/physics/vapour.js';
 import { saturationPressure } from '../../language/physics/water.js';
 import { hydrogenRate } from '../../language/physics/water-splitting.js';
@@ -55,7 +56,8 @@ describe('desiccants', () => {
     it('molecular sieve 13X (Wang & LeVan 2009, fit as printed in an open library)', () => {
         const pressures = [15, 100, 300, 1000, 1600];
         for (const [t, row] of [
-            [25, [0.150, 0.200, 0.222, 0.239, 0.244]], [40, [0.115, 0.173, 0.201, 0.224, 0.231]], [60, [0.074, 0.134, 0.168, 0.199, 0.209]],
+            [25, [0.150, 0.200, 0.222, 0.239, 0.244]], [40, [0.115, 0.173, 0.201, 0.224, 0.231]],
+                [60, [0.074, 0.134, 0.168, 0.199, 0.209]],
             [100, [0.025, 0.066, 0.099, 0.138, 0.153]],
         ] as const) row.forEach((load, i) => near(molecularSieveLoading(pressures[i]!, celsius(t)), load, 1e-3));
     });

@@ -1,0 +1,15 @@
+import { facts, kind, parts, slot, yesNo } from '../define.js';
+
+export default kind({
+    name: 'isolator',
+    doc: 'Main switch for work on the rig: it cuts everything but fan and gas detector, and can be locked.',
+    group: 'current',
+    on: ['current'],
+    properties: {
+        cuts: parts([], 'What it cuts, where it does not stand on the current path itself.', { example: '${1:supply}' }),
+        lockable: yesNo('A padlock holds it off.', {}),
+        rating: facts([[slot('', 'current'), slot('sort', { words: ['AC', 'DC'] }, true)]], 'What it may switch.', { fact: true, example: '${1:40 A DC}' }),
+    },
+    events: ['left on'],
+    template: ['rating: ${1:40 A DC}', 'lockable: ${2|yes,no|}'],
+});

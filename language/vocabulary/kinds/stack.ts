@@ -1,0 +1,60 @@
+import { count, facts, kind, part, quantity, size, slot, words, yesNo } from '../define.js';
+import { materialsFor } from '../materials.js';
+
+const plates = materialsFor('plate');
+
+export default kind({
+    name: 'stack',
+    doc: 'Plates, frames and separators: all cells. One cell is one pair of electrodes with its separator between them.',
+    group: 'cells',
+    single: true,
+    on: ['hydrogen', 'oxygen', 'lye', 'current'],
+    ports: 'many',
+    properties: {
+        groups: count('Groups of cells side by side, each between its own plus and minus.', { assume: ['1', 'nothing said'], usual: '1..8' }),
+        cells: facts([[slot('', 'count'), 'per?', 'group?']], 'Cells in series; `14 per group` where there is more than one group. Cells share the volts.', { example: '${1:12}', none: false }),
+        plates: count('All plates, end plates counted: a check on the cells.', { fact: true, example: '${1:13}' }),
+        layout: words(['bipolar', 'monopolar', 'common-bath'], 'How the plates are joined. In a common bath current runs round their edges.', { assume: ['bipolar', 'the usual one'] }),
+        feed: words(['ends', 'middle'], 'Where the current enters.', { assume: ['ends', 'the usual one'] }),
+        'plus-end': words(['left', 'right', 'middle'], 'Which end plate is plus, seen from the front.', { neverAssumed: true, fact: true }),
+        'hydrogen-half': words(['left', 'right'], 'Into which half of every cell the hydrogen channel opens. Hydrogen is made at minus.', { neverAssumed: true, fact: true }),
+        plate: facts([[slot('material', { words: plates, open: true })], [slot('size', { size: 3, of: 'length' })]], 'Material and size of a plate.', {
+            assume: ['nickel', 'a guess for the voltage; say yours, the anode decides how the lye ages'], example: '${1:nickel}, ${2:130 x 150 x 1 mm}',
+        }),
+        'anode-material': words(plates, 'Material of the faces that make oxygen, if not that of the plate.', { open: true, example: '${1:nickel}' }),
+        'cathode-material': words(plates, 'Material of the faces that make hydrogen, if not that of the plate.', { open: true, example: '${1:nickel}' }),
+        electrode: words(['plain', 'nickel-plated', 'mesh', 'activated', 'highly-activated'], 'State of the surface. It decides up to half a volt a cell.', { assume: ['plain', 'sheet as bought'] }),
+        wetted: size(2, 'Window inside the gasket: width x height that lye and current see, not the size of the sheet.', { example: '${1:90 x 110 mm}', none: false }),
+        gap: facts([[slot('', 'length'), 'each?', 'side?']], 'From plate to separator, on each side; 0 mm where electrodes are pressed onto it.', { assume: ['2.5 mm', 'usual for gaskets of 3 mm', '± 0.7 mm'], usual: '0 mm..20 mm', example: '${1:2.5 mm} each side' }),
+        gasket: facts([[slot('material', { words: materialsFor('gasket'), open: true })], [slot('free', 'length'), 'to', slot('pressed', 'length')]], 'Material, free and pressed thickness.', { example: '${1:EPDM}, ${2:3 mm} to ${3:2.4 mm}' }),
+        'edge-cover': quantity('length', 'How far the gasket covers the edge of the plate.', { assume: ['8 mm', 'usual', '± 4 mm'], usual: '0 mm..60 mm', positive: false }),
+        port: facts([[slot('count', 'count'), 'of', slot('bore', 'length')], [slot('length', 'length'), 'long?'], [slot('below', 'length'), 'below', 'top']], 'Holes by which each half of a cell meets its channel, and how long they are. Narrow and long ones let less current pass by.', {
+            assume: ['1 of 5 mm, 60 mm long', 'a channel in a plastic frame, narrow and long enough to keep most of the current on the plates; say yours', '± 30 %'], example: '${1:1} of ${2:5 mm}, ${3:60 mm} long',
+        }),
+        'port-lining': yesNo('Holes through metal are lined, so that no bare rim stands in the shared channel.', {}),
+        manifold: facts([[slot('sort', { words: ['internal', 'external'] })], [slot('material', { words: materialsFor('vessel', 'tube'), open: true })], [slot('bore', 'length')]], 'The shared channel: inside the frames or outside, material, bore.', {
+            assume: ['internal, PP, 16 mm', 'a usual frame', '± 4 mm'], example: '${1|internal,external|}, ${2:PP}, ${3:16 mm}',
+        }),
+        'port-hose': quantity('length', 'Insulating hose between each port and a metal header.', { usual: '5 mm..2 m' }),
+        'end-board': facts([[slot('material', { words: materialsFor('board'), open: true })], [slot('thickness', 'length')], ['span?', slot('span', 'length')]], 'Material, thickness and longest distance between bolts.', { example: '${1:PP}, ${2:25 mm}, span ${3:100 mm}' }),
+        'tie-rods': facts([[slot('count', 'count'), 'of', slot('thread', 'thread')], [slot('torque', 'torque')], [slot('sleeves', { words: ['sleeved', 'bare', 'outside'] })]], 'Count and thread, torque, and whether they are sleeved where they pass through plates.', { example: '${1:8} of ${2:M8}, ${3:8 Nm}, ${4|sleeved,outside|}' }),
+        stud: facts([[slot('contact', 'area')], [slot('path', 'length'), 'plate?', 'path?']], 'Contact area of the terminal, and how far the current runs in the end plate.', { example: '${1:80 mm2}, ${2:60 mm} plate path' }),
+        'frame-key': words(['none', 'notch', 'colour', 'shape'], 'What keeps a frame from being put in back to front.', {}),
+        cover: words(['none', 'fixed', 'interlocked'], 'What keeps fingers from bare metal and wet lye.', { neverAssumed: true }),
+        'outer-edges': words(['dry', 'painted', 'in-tray'], 'How the edges of the plates look from outside.', { assume: ['dry', 'nothing said'] }),
+        'top-height': quantity('length', 'Height of the top of the wetted window above the floor.', { neverAssumed: true, usual: '0 mm..3 m', positive: false }),
+        separator: part(['separator'], 'Its separator, if there is more than one; none where the two gases share a room.', { example: '${1|none|}' }),
+        lye: part(['lye'], 'Its lye, if there is more than one.', {}),
+        current: quantity('current', 'Current wanted of it.', { usual: '0.05 A..1000 A', example: '${1:15 A}' }),
+        temperature: quantity('temperature', 'Temperature at which it is to be worked out, if not the one that settles.', { usual: '0 °C..100 °C' }),
+        'max-temperature': quantity('temperature', 'Highest temperature of its weakest wetted part.', { assume: ['60 °C', 'what common plastics bear; say yours'], usual: '20 °C..150 °C', example: '${1:60 °C}' }),
+        'heat-capacity': quantity('heat-capacity', 'Heat that warms stack and lye by one kelvin, if measured.', { fact: true }),
+        'heat-loss': quantity('thermal-conductance', 'Heat lost for each kelvin over the room, if measured.', { fact: true, example: '${1:6 W/K}' }),
+        'test-pressure': quantity('pressure', 'Pressure at which it was tested with water.', { fact: true, unit: 'kPa' }),
+        trickle: quantity('current', 'Small current kept on when stopped. It makes impure gas.', { example: '${1|none|}' }),
+        crossover: facts([[slot('', 'fraction'), 'at?', slot('at', 'current', true)]], 'Measured hydrogen in the oxygen, and at which current.', { fact: true, example: '${1:0.6 %} at ${2:15 A}' }),
+    },
+    states: ['running', 'stopped'],
+    events: ['one cell dry', 'port blocked', 'leaks', 'plates short'],
+    template: ['cells: ${1:12}', 'wetted: ${2:90 x 110 mm}', 'gap: ${3:2.5 mm} each side', 'plate: ${4:nickel}, ${5:130 x 150 x 1 mm}'],
+});

@@ -1,0 +1,12 @@
+import { kind, quantity, yesNo } from '../define.js';
+
+export default kind({
+    name: 'tray',
+    doc: 'Tray under everything that holds lye.',
+    group: 'low side',
+    properties: {
+        volume: quantity('volume', 'What it holds: more than the largest vessel above it.', { usual: '0.1 L..500 L', example: '${1:8 L}' }),
+        drained: yesNo('It has a drain.', { assume: ['no', 'nothing said'] }),
+    },
+    template: ['volume: ${1:8 L}'],
+});

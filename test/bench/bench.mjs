@@ -1,0 +1,254 @@
+// npm run bench: edit to findings over the protocol, CPU of the server, memory, hover, bursts, start; the engine alone; and
+// the yardsticks (a native TypeScript server on as many lines, a bare Langium server) in the same run. Prints a table and
+// writes test/bench/results.json. Never a test: figures hang on the machine, so compare the ratios of one run.
+//
+//     npm run bench [-- --quick] [--only=ours,ts,langium]
+import { execFileSync, spawn } from 'node:child_process';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { rigOf } from './rigs.mjs';
+
+const root = path.resolve(import.meta.dirname, '../..');
+const quick = process.argv.includes('--quick');
+const only = process.argv.find(a => a.startsWith('--only='))?.slice(7).split(',');
+const wanted = name => !only || only.includes(name);
+const cache = path.join(process.env.XDG_CACHE_HOME ?? path.join(os.homedir(), '.cache'), 'rigwright-bench');
+const EDITS = quick ? 40 : 200;
+const sleep = ms => new Promise(r => setTimeout(r, ms));
+const quantile = (list, q) => [...list].sort((a, b) => a - b)[Math.min(list.length - 1, Math.floor(q * list.length))];
+const round = x => Math.round(x * 100) / 100;
+
+execFileSync(process.execPath, ['extension/scripts/build.mjs'], { cwd: root, stdio: ['ignore', 'ignore', 'inherit'] });
+
+// ---- a small language client, over stdio ------------------------------------------------------------------------------
+class Client {
+    constructor(command, args, env = {}) {
+        this.child = spawn(command, args, { stdio: ['pipe', 'pipe', 'pipe'], env: { ...process.env, ...env } });
+        this.buffer = Buffer.alloc(0);
+        this.waiting = new Map();
+        this.listeners = new Set();
+        this.id = 0;
+        this.child.stderr.on('data', d => (this.stderr = (this.stderr ?? '') + d));
+        this.child.stdout.on('data', d => this.read(d));
+    }
+    read(data) {
+        this.buffer = Buffer.concat([this.buffer, data]);
+        for (;;) {
+            const head = this.buffer.indexOf('\r\n\r\n');
+            if (head < 0) return;
+            const length = Number(/content-length: (\d+)/i.exec(this.buffer.toString('latin1', 0, head))?.[1]);
+            if (this.buffer.length < head + 4 + length) return;
+            const message = JSON.parse(this.buffer.toString('utf8', head + 4, head + 4 + length));
+            this.buffer = this.buffer.subarray(head + 4 + length);
+            if (message.id !== undefined && message.method === undefined) {
+                this.waiting.get(message.id)?.(message.result ?? message.error);
+                this.waiting.delete(message.id);
+            } else if (message.id !== undefined) {
+                this.write({ jsonrpc: '2.0', id: message.id, result: message.method === 'workspace/configuration' ? message.params.items.map(() => null) : null });
+            } else {
+                for (const l of this.listeners) l(message);
+            }
+        }
+    }
+    write(message) {
+        const body = Buffer.from(JSON.stringify(message));
+        this.child.stdin.write(`Content-Length: ${body.length}\r\n\r\n`);
+        this.child.stdin.write(body);
+    }
+    notify(method, params) {
+        this.write({ jsonrpc: '2.0', method, params });
+    }
+    ask(method, params) {
+        const id = ++this.id;
+        const answer = new Promise(r => this.waiting.set(id, r));
+        this.write({ jsonrpc: '2.0', id, method, params });
+        return answer;
+    }
+    next(test, ms = 20000) {
+        return new Promise((resolve, reject) => {
+            const timer = setTimeout(() => {
+                this.listeners.delete(look);
+                reject(new Error('no answer'));
+            }, ms);
+            const look = m => {
+                if (!test(m)) return;
+                clearTimeout(timer);
+                this.listeners.delete(look);
+                resolve(m);
+            };
+            this.listeners.add(look);
+        });
+    }
+    /** CPU seconds of the process so far, all threads. */
+    cpu() {
+        const f = readFileSync(`/proc/${this.child.pid}/stat`, 'utf8').replace(/^.*\) /, '').split(' ');
+        return (Number(f[11]) + Number(f[12])) / 100;
+    }
+    peak() {
+        return Number(/VmHWM:\s+(\d+)/.exec(readFileSync(`/proc/${this.child.pid}/status`, 'utf8'))[1]) / 1024;
+    }
+    async stop() {
+        await Promise.race([this.ask('shutdown', null), sleep(1000)]);
+        this.notify('exit');
+        await Promise.race([new Promise(r => this.child.on('exit', r)), sleep(1000)]);
+        this.child.kill('SIGKILL');
+    }
+}
+
+async function measure({ name, command, args, env, language, uri, text, pull }) {
+    const start = performance.now();
+    const c = new Client(command, args, env);
+    await c.ask('initialize', { processId: process.pid, rootUri: null, capabilities: { textDocument: { publishDiagnostics: { versionSupport: true }, diagnostic: {}, hover: {} }, workspace: { configuration: true } }, initializationOptions: { today: '2026-06-15' } });
+    c.notify('initialized', {});
+    let version = 1;
+    const published = v => m => m.method === 'textDocument/publishDiagnostics' && m.params.uri === uri && (m.params.version === undefined || m.params.version === v);
+    const answered = v => (pull ? c.ask('textDocument/diagnostic', { textDocument: { uri } }) : c.next(published(v)));
+    const open = pull ? undefined : answered(1);
+    c.notify('textDocument/didOpen', { textDocument: { uri, languageId: language, version, text } });
+    await (open ?? answered(1));
+    const first = performance.now() - start;
+    const lines = text.split('\n');
+    let seed = 12345;
+    const random = n => (seed = (seed * 1103515245 + 12345) & 0x7fffffff) % n;
+    const spot = () => {
+        for (;;) {
+            const line = random(lines.length);
+            if (lines[line].length > 2) return { line, character: 1 + random(lines[line].length - 1) };
+        }
+    };
+    const edit = (range, put) => {
+        version++;
+        const wait = pull ? undefined : answered(version);
+        c.notify('textDocument/didChange', { textDocument: { uri, version }, contentChanges: [{ range, text: put }] });
+        return wait ?? answered(version);
+    };
+    const pair = async walls => {
+        const at = spot();
+        for (const [range, put] of [[{ start: at, end: at }, 'k'], [{ start: at, end: { ...at, character: at.character + 1 } }, '']]) {
+            const t = performance.now();
+            await edit(range, put);
+            walls?.push(performance.now() - t);
+        }
+    };
+    for (let i = 0; i < 30; i++) await pair();
+    const walls = [];
+    const cpu = c.cpu();
+    for (let i = 0; i < EDITS / 2; i++) await pair(walls);
+    const perEdit = ((c.cpu() - cpu) * 1000) / EDITS;
+    const hovers = [];
+    for (let i = 0; i < 30; i++) {
+        const at = spot();
+        const done = edit({ start: at, end: at }, 'k');
+        const t = performance.now();
+        await c.ask('textDocument/hover', { textDocument: { uri }, position: at });
+        hovers.push(performance.now() - t);
+        await done;
+        await edit({ start: at, end: { ...at, character: at.character + 1 } }, '');
+    }
+    const bursts = [];
+    for (let b = 0; b < (quick ? 3 : 8); b++) {
+        const at = spot();
+        let done;
+        for (let i = 0; i < 20; i++) {
+            const p = { ...at, character: at.character + i };
+            done = edit({ start: p, end: p }, 'k');
+            done.catch(() => {});
+            if (i < 19) await sleep(30);
+        }
+        const t = performance.now();
+        await done;
+        bursts.push(performance.now() - t);
+        await edit({ start: at, end: { ...at, character: at.character + 20 } }, '');
+    }
+    const peak = c.peak();
+    await c.stop();
+    return {
+        name, lines: lines.length, startMs: round(first), editP50: round(quantile(walls, 0.5)), editP95: round(quantile(walls, 0.95)), cpuPerEdit: round(perEdit),
+        hoverAfterEditP95: round(quantile(hovers, 0.95)), burstP50: round(quantile(bursts, 0.5)), peakMB: Math.round(peak),
+    };
+}
+
+function typescriptText(lines) {
+    const out = [];
+    for (let k = 0; out.length < lines; k++) {
+        out.push(`interface Part${k} { readonly name: string; bore: number; length?: number; like?: Part${Math.max(0, k - 1)} }`, `function drop${k}(p: Part${k}, flow: number): number {`,
+            `    const area = (Math.PI / 4) * p.bore ** 2;`, `    const speed = flow / area;`, `    return 0.5 * speed ** 2 * (p.length ?? ${k}) + ${k ? `drop${k - 1}(p, flow)` : '0'};`, `}`, '');
+    }
+    return out.slice(0, lines).join('\n');
+}
+function bareText(lines) {
+    const out = [];
+    for (let k = 0; out.length < lines; k++) {
+        out.push(`part p${k}${k ? ` like p${k - 1}` : ''} {`, `  bore: ${8 + (k % 5)} mm`, `  length: ${k % 9} m`, `  level: 200 mm`, `  rating: ${k % 20} bar`, '}', `note p${k} "line ${k}"`, '');
+    }
+    return out.slice(0, lines).join('\n');
+}
+function ensureTools() {
+    mkdirSync(cache, { recursive: true });
+    if (!existsSync(path.join(cache, 'node_modules/typescript'))) {
+        writeFileSync(path.join(cache, 'package.json'), '{"private":true}');
+        execFileSync('npm', ['install', '--no-audit', '--no-fund', '--silent', 'typescript@7.0.2'], { cwd: cache, stdio: ['ignore', 'ignore', 'inherit'] });
+    }
+}
+
+const results = [];
+const add = async spec => {
+    try {
+        const r = await measure(spec);
+        results.push(r);
+        console.log(JSON.stringify(r));
+    } catch (e) {
+        console.log(`${spec.name}: ${e.message}`);
+    }
+};
+
+const bundle = path.join(cache, 'engine.mjs');
+mkdirSync(cache, { recursive: true });
+const { build } = await import('esbuild');
+await build({ entryPoints: [path.join(root, 'language/index.ts')], bundle: true, platform: 'node', format: 'esm', outfile: bundle, logLevel: 'warning', alias: { mathjs: path.join(root, 'node_modules/mathjs/lib/esm/type/unit/Unit.js') }, banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
+const { Analyst } = await import(pathToFileURL(bundle).href);
+const engine = [];
+for (const lines of [60, 200, 2000]) {
+    let text = rigOf(lines);
+    const analyst = new Analyst(() => text);
+    const cold = performance.now();
+    const { findings, rig } = analyst.analyse('a.rig', { today: '2026-06-15' });
+    const first = performance.now() - cold;
+    const base = text;
+    const same = [];
+    const changed = [];
+    for (let i = 0; i < (quick ? 60 : 300); i++) {
+        // An edit that touches no number of the stack, and one that makes everything be solved again.
+        text = `${base}# ${i}\n`;
+        let t = performance.now();
+        analyst.analyse('a.rig', { today: '2026-06-15' });
+        same.push(performance.now() - t);
+        text = base.replace('gap:              2 mm', `gap:              2.${100 + i} mm`);
+        t = performance.now();
+        analyst.analyse('a.rig', { today: '2026-06-15' });
+        changed.push(performance.now() - t);
+    }
+    const row = { engine: lines, lines: base.split('\n').length, parts: rig.parts.size, findings: findings.length, firstMs: round(first), unrelatedEditP50: round(quantile(same, 0.5)), unrelatedEditP95: round(quantile(same, 0.95)), physicsEditP50: round(quantile(changed, 0.5)), physicsEditP95: round(quantile(changed, 0.95)) };
+    engine.push(row);
+    console.log(JSON.stringify(row));
+}
+for (const lines of [60, 200, 2000]) {
+    if (wanted('ours')) await add({ name: 'rigwright', command: process.execPath, args: [path.join(root, 'server/out/stdio.cjs'), '--stdio'], language: 'rig', uri: 'file:///bench/a.rig', text: rigOf(lines) });
+    if (wanted('ts')) {
+        ensureTools();
+        await add({ name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });
+    }
+    if (wanted('langium')) {
+        const bare = path.join(cache, 'bare.mjs');
+        await build({ entryPoints: [path.join(import.meta.dirname, 'bare-langium.mjs')], bundle: true, platform: 'node', format: 'esm', outfile: bare, logLevel: 'warning', inject: [path.join(root, 'language/grammar/polyfill.mjs')], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
+        await add({ name: 'bare langium', command: process.execPath, args: [bare, '--stdio'], language: 'bare', uri: 'file:///bench/a.bare', text: bareText(lines) });
+    }
+}
+const cpuOf = (name, lines) => results.filter(r => r.name === name).sort((a, b) => Math.abs(a.lines - lines) - Math.abs(b.lines - lines))[0]?.cpuPerEdit;
+const ratios = [60, 200, 2000].map(lines => ({ lines, toNativeTypeScript: round(cpuOf('rigwright', lines) / cpuOf('typescript 7 native', lines)), toBareLangium: round(cpuOf('rigwright', lines) / cpuOf('bare langium', lines)) }));
+console.table(results);
+console.table(ratios);
+if (!only) writeFileSync(path.join(import.meta.dirname, 'results.json'), `${JSON.stringify({ on: new Date().toISOString().slice(0, 10), node: process.version, cores: os.cpus().length, edits: EDITS, engine, protocol: results, cpuRatios: ratios }, null, 2)}\n`);
+process.exit(0);

@@ -1,0 +1,306 @@
+// The real thing: VS Code's workbench in a browser, with the extension and the server as they are built, on a copy of
+// the examples. One window for the whole file; the steps follow each other as a maker's would.
+//
+// RIGWRIGHT_BROWSER=required  fails where this part could not run;  =none  leaves it out.
+// Pictures are left in test/shots.
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { examplesDate, examplesFolder, mainExample } from '../../extension/workbench/examples.mjs';
+import { fetchEditor } from '../../extension/workbench/fetch-editor.mjs';
+import { serve } from '../../extension/workbench/serve.mjs';
+import { readable } from '../../extension/workbench/settings.mjs';
+import { browserPath, hasBrowser, Workbench } from './workbench.js';
+
+const root = path.resolve(import.meta.dirname, '..', '..');
+const shots = path.join(root, 'test', 'shots');
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const wish = process.env.RIGWRIGHT_BROWSER ?? '';
+
+/** Why this part cannot run, if it cannot. */
+async function obstacle(): Promise<string | undefined> {
+    if (wish === 'none') return 'RIGWRIGHT_BROWSER=none asks for it';
+    if (!hasBrowser) return `there is no browser at ${browserPath} (CHROMIUM names another place)`;
+    try {
+        await fetchEditor();
+        return undefined;
+    } catch (error) {
+        return `the workbench could not be fetched: ${(error as Error).message}`;
+    }
+}
+
+const reason = await obstacle();
+if (reason) console.log(`SKIPPED: driving the editor in a browser, because ${reason}.`);
+
+it.runIf(wish === 'required')('a browser is there to drive the editor', () => {
+    expect(reason).toBeUndefined();
+});
+
+/** A rig with one slip of the pen: `strenght`. */
+const torch = `rig "Torch on the bench", idea
+
+supply { sort: bench   voltage: 15 V   current-limit: 20 A }
+lye    { solute: KOH   strenght: 25 wt% }
+stack  { cells: 7   wetted: 80 x 100 mm }
+bubbler h2-bubbler
+bubbler o2-bubbler
+path hydrogen: stack -> h2-bubbler -> burner
+path oxygen:   stack -> o2-bubbler -> outdoors
+expect stack.hydrogen-rate > 20 NL/h
+`;
+
+describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
+    let folder: string;
+    let server: Awaited<ReturnType<typeof serve>>;
+    let w: Workbench;
+
+    beforeAll(async () => {
+        rmSync(shots, { recursive: true, force: true });
+        mkdirSync(shots, { recursive: true });
+        folder = path.join(mkdtempSync(path.join(os.tmpdir(), 'rigwright-e2e-')), 'examples');
+        cpSync(examplesFolder, folder, { recursive: true });
+        writeFileSync(path.join(folder, 'bench-torch.rig'), torch);
+        server = await serve({
+            folder,
+            extensionFolder: path.join(root, 'extension'),
+            editor: await fetchEditor(),
+            open: mainExample,
+            settings: {
+                ...readable,
+                'rigwright.today': examplesDate,
+                'files.autoSave': 'off',
+                'editor.hover.delay': 100,
+                'editor.scrollBeyondLastLine': false,
+                'workbench.quickOpen.closeOnFocusLost': false,
+                'window.autoDetectColorScheme': false,
+                'window.autoDetectHighContrast': false,
+            },
+        });
+        w = await Workbench.open(server.address());
+    }, 180_000);
+
+    afterAll(async () => {
+        await w?.close();
+        server?.stop();
+        if (folder) rmSync(path.dirname(folder), { recursive: true, force: true });
+    });
+
+    beforeEach(async ({ task }) => {
+        // A second try starts from a calm editor and leaves a picture of what went wrong.
+        if (!task.result?.retryCount) return;
+        await w.picture(path.join(shots, `again-${task.name.replace(/\W+/g, '-')}.png`));
+        await w.calm();
+    });
+
+    /** The line of the torch that starts with this text, counted from 1. */
+    const lineOf = (start: string) => torch.split('\n').findIndex(line => line.startsWith(start)) + 1;
+    const shot = (name: string) => w.picture(path.join(shots, `${name}.png`));
+
+    it('opens the main example by itself, with numbers at the line ends and an outline', async () => {
+        await w.find('.tab.active', mainExample).waitFor();
+        expect((await w.hints()).join(' ')).toMatch(/\d/);
+        await w.run('Explorer: Focus on Outline View');
+        await w.find('.outline-pane .monaco-list-row', 'stack').first().waitFor();
+        await shot('main-example');
+    });
+
+    it('marks a slip under its word, and only there', async () => {
+        await w.openFile('bench-torch.rig');
+        await w.find('.squiggly-error').first().waitFor({ timeout: 60_000 });
+        expect(await w.find('.squiggly-error').count()).toBe(1);
+        await w.hints();
+        await shot('slip');
+    });
+
+    it('colours the text', async () => {
+        const places = await Promise.all(['rig', '"Torch on the bench"', '15', 'hydrogen'].map(word => w.place(word)));
+        expect(new Set(places.map(place => place.colour)).size).toBe(4);
+    });
+
+    it('tells on hover what a value is', async () => {
+        const words = await w.hover('wetted');
+        await shot('hover');
+        expect(words).toMatch(/cm2|mm/);
+        await w.leave();
+    });
+
+    it('completes properties, and units that fit', async () => {
+        await w.caret(lineOf('stack'), torch.split('\n')[lineOf('stack') - 1].length - 1);
+        await w.type('  ga');
+        await w.key('Control+Space');
+        await w.find('.suggest-widget.visible .monaco-list-row', 'gap').first().waitFor();
+        await shot('completion');
+        await w.key('Escape');
+        await w.revert();
+        await w.caret(lineOf('supply'), torch.split('\n')[lineOf('supply') - 1].indexOf('15 V') + '15 '.length + 1);
+        await w.key('Control+Space');
+        await w.find('.suggest-widget.visible .monaco-list-row', /^m?V/).first().waitFor();
+        expect(await w.find('.suggest-widget.visible .monaco-list-row', 'kPa').count()).toBe(0);
+        await w.key('Escape');
+    });
+
+    it('mends the slip with a quick fix, and undo brings it back', async () => {
+        await w.caret(lineOf('lye'), torch.split('\n')[lineOf('lye') - 1].indexOf('strenght') + 3);
+        await w.key('Control+.');
+        await w.find('.action-widget .monaco-list-row', 'strength').first().waitFor();
+        await shot('quick-fix');
+        await w.find('.action-widget .monaco-list-row', 'strength').first().click();
+        await w.line('strength: 25 wt%').waitFor();
+        await w.find('.squiggly-error').first().waitFor({ state: 'hidden' });
+        await w.key('Control+Z');
+        await w.find('.squiggly-error').first().waitFor();
+    });
+
+    it('renames a part at every place, and refuses where there is no name', async () => {
+        await w.caret(lineOf('bubbler h2'), 'bubbler h2'.length);
+        await w.key('F2');
+        const box = w.find('.rename-box input');
+        await box.waitFor();
+        await box.fill('first-bubbler');
+        await w.key('Enter');
+        await w.line('bubbler first-bubbler').waitFor();
+        await w.line('stack -> first-bubbler -> burner').waitFor();
+        await w.key('Control+Z');
+        await w.line('stack -> h2-bubbler -> burner').waitFor();
+        await w.caret(lineOf('supply'), 3);
+        await w.key('F2');
+        await w.find('.monaco-editor-overlaymessage .message').waitFor();
+        await w.key('Escape');
+    });
+
+    it('formats the text while one of its lines is wrong', async () => {
+        await w.caret(lineOf('expect'), 1);
+        await w.type('pump {\nsort:diaphragm\n}\n');
+        await w.run('Format Document');
+        await w.line(/^\s+sort:\s+diaphragm/).waitFor();
+        await w.revert();
+    });
+
+    it('goes to where a part is written', async () => {
+        await w.caret(lineOf('path hydrogen'), 'path hydrogen: stack -> h2'.length);
+        await w.key('F12');
+        await w.find('#status\\.editor\\.selection', `Ln ${lineOf('bubbler h2')}`).waitFor();
+    });
+
+    it('explains what is under the cursor on a page beside the text', async () => {
+        await w.caret(lineOf('stack'), 3);
+        await w.run('Rigwright: Explain What Is Under the Cursor');
+        const frame = await w.explained('stack');
+        await shot('explain');
+        // The page runs no scripts of its own; the checker is put in from outside.
+        await frame.evaluate(axe);
+        const { violations } = await frame.evaluate(() => (window as unknown as { axe: { run(): Promise<{ violations: { id: string }[] }> } }).axe.run());
+        expect(violations.map(violation => violation.id)).toEqual([]);
+        await w.run('View: Close All Editors');
+        await w.openFile('bench-torch.rig');
+    });
+
+    it('leads from the name of a finding to its page', async () => {
+        await w.hover('strenght');
+        const link = w.find('.monaco-hover:not(.hidden) a', 'unknown-word').first();
+        await link.click();
+        await w.find('.tab.active', 'unknown-word').waitFor();
+        await w.explained('unknown-word');
+        await w.run('View: Close Editor');
+    });
+
+    it('checks the folder and lists what it found', async () => {
+        await w.run('Rigwright: Check All Rigs in the Folder');
+        const note = w.find('.notification-list-item-message', 'checked').first();
+        await note.waitFor();
+        await shot('check-folder');
+        expect(await note.innerText()).toMatch(/^\d+ files checked: (no|\d+) errors?, (no|\d+) warnings?, (no|\d+) hints?\./);
+        await w.run('Notifications: Clear All Notifications');
+        await w.find('.markers-panel .monaco-list-row', 'bench-torch.rig').first().waitFor();
+        await w.run('View: Hide Panel');
+    });
+
+    it('starts a new rig from a template, as a file of the folder', async () => {
+        await w.run('Rigwright: Start a Rig from a Template');
+        await w.find('.quick-input-widget:visible .monaco-list-row').first().waitFor();
+        await shot('templates');
+        await w.find('.quick-input-widget:visible .monaco-list-row').first().click();
+        const input = w.find('.quick-input-widget:visible input').first();
+        await w.find('.quick-input-widget:visible', 'What shall the file be called?').waitFor();
+        await input.fill('my-own');
+        await w.key('Enter');
+        await w.find('.tab.active', 'my-own.rig').waitFor();
+        await w.hints();
+        await shot('new-rig');
+        expect(readFileSync(path.join(folder, 'my-own.rig'), 'utf8')).toMatch(/^rig "/m);
+    });
+
+    it('writes assumptions into the text, and saves it to the folder', async () => {
+        await w.openFile('my-own.rig');
+        const before = readFileSync(path.join(folder, 'my-own.rig'), 'utf8').split('\n').length;
+        await w.run('Rigwright: Write Assumptions into the Text');
+        await w.notification('The assumptions are in the text now');
+        await w.calm();
+        await shot('assumptions');
+        await w.key('Control+S');
+        await expect.poll(() => readFileSync(path.join(folder, 'my-own.rig'), 'utf8').split('\n').length).toBeGreaterThan(before);
+    });
+
+    it('follows a setting at once', async () => {
+        await w.openFile('bench-torch.rig');
+        await w.hints();
+        await w.run('Preferences: Open Settings (UI)');
+        const search = w.find('.settings-editor .suggest-input-container');
+        await search.waitFor();
+        await search.click();
+        await w.type('rigwright.hints');
+        const box = w.find('.settings-editor .setting-item-bool .setting-value-checkbox').first();
+        await box.click();
+        await shot('settings');
+        await w.key('Escape');
+        await search.waitFor({ state: 'hidden' });
+        await expect.poll(() => w.hintCount()).toBe(0);
+        await w.run('Preferences: Open Settings (UI)');
+        await box.click();
+        await w.key('Escape');
+        await w.hints();
+    });
+
+    it('starts the server again on request', async () => {
+        await w.run('Rigwright: Restart the Server');
+        await w.notification('was started again');
+        await w.hints();
+        await w.find('.squiggly-error').first().waitFor();
+    });
+
+    it('says in the status bar that it is up', async () => {
+        const status = w.find('#status\\.languageStatus');
+        await status.hover();
+        await w.find('.hover-language-status', 'Rigwright: working things out').first().waitFor();
+        await shot('status');
+        await w.leave();
+    });
+
+    it('has a walkthrough of four steps', async () => {
+        await w.run('Welcome: Open Walkthrough...', 'Get Started with Rigwright');
+        await w.find('.gettingStartedContainer .getting-started-step').first().waitFor();
+        expect(await w.find('.gettingStartedContainer .getting-started-step').count()).toBe(4);
+        await shot('walkthrough');
+        await w.run('View: Close All Editors');
+    });
+
+    it.each([
+        ['light', 'Light 2026', 'vs', 4.5],
+        ['dark', 'Dark 2026', 'vs-dark', 4.5],
+        ['high-contrast-light', 'Light High Contrast', 'hc-light', 6],
+        ['high-contrast-dark', 'Dark High Contrast', 'hc-black', 7],
+    ] as const)('can be read in the theme %s', async (name, label, marker, limit) => {
+        await w.openFile(mainExample);
+        await w.hints();
+        await w.theme(label, marker);
+        await shot(`theme-${name}`);
+        const faint = Object.entries(await w.contrasts()).filter(([, ratio]) => ratio < limit);
+        expect(faint).toEqual([]);
+    });
+
+    it('asked nothing of any other computer', () => {
+        expect([...w.outside]).toEqual([]);
+    });
+});
