@@ -28,7 +28,7 @@ export function headOfPart(v: View, medium: 'hydrogen' | 'oxygen'): number {
         case 'tube':
             return tubeLoss(v, medium);
         case 'arrestor':
-            return v.maybe('drop.drop', v.maybe('drop.pressure', v.maybe('drop', 0)));
+            return v.maybe('drop.drop', 0);
         default:
             return 0;
     }

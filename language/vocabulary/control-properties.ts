@@ -1,4 +1,5 @@
-import { conditions, date, facts, part, quantity, sensed, slot, threshold, words } from './define.js';
+import { conditions, date, facts, quantity, sensed, slot, threshold, words } from './define.js';
+import { driven } from './driven.js';
 
 const ifs = (reactions: readonly string[], doc: string) => words(reactions, doc, { neverAssumed: true, example: `\${1|${reactions.slice(0, 2).join(',')}|}` });
 
@@ -19,13 +20,9 @@ export const controlProperties = {
     'armed-while': conditions('It counts only while these are so, as a timer that waits for the current to settle. At other times it is blind.', {
         example: '${1:settled}',
     }),
-    needs: conditions('What must be made for it to run: contacts in series. Join with or those that stand side by side.', { example: '${1:main}' }),
-    'stopped-by': conditions('What stops it: any one of these is enough. Join with and those that stop it only together.', { example: '${1:stop-button}' }),
+    ...driven,
     'latched-by': conditions('What starts it. It then holds itself while its needs hold; a stop or lost power drops it, and it stays out until started again.', {
         example: '${1:start-button}',
-    }),
-    'fed-from': part(['feed', 'battery'], 'The feed that supplies it. What hangs on one feed is lost with it; nothing said means the only feed that has no other use.', {
-        example: '${1:control}',
     }),
     contact: facts([[slot('', 'current'), 'at?', slot('voltage', 'voltage', true), slot('sort', { words: ['AC', 'DC'] }, true)]],
         'What its contact may switch, as printed on it. A contact for alternating current burns on under direct current.', {

@@ -5,7 +5,7 @@ import { show } from '../../language/units/format.js';
 import { measures } from '../../language/units/dimension.js';
 import { quantityOf } from '../../language/quantities/index.js';
 test('x', () => {
-  const dir='/work/shared/rig-sketches/';
+  const dir=process.env.DIR ?? '/work/shared/rig-sketches/';
   const a = new Analyst(f => { try { return readFileSync(f,'utf8'); } catch { return undefined; } });
   for (const f of readdirSync(dir).filter(f=>f.endsWith('.rig'))) {
     const r = a.analyse(dir+f, {today:'2026-11-20'});

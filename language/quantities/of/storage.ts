@@ -36,11 +36,11 @@ export default [
     defineQuantity({ name: 'pressure-cold', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'Pressure of the full cylinder at the coldest of the site.', formula: 'absolute pressure x T / 293 K', source: 'ideal gas, within 0.2 %', work: q => at(q, q.the('site')?.num('coldest') ?? NaN) }),
     defineQuantity({ name: 'inventory-share', of: 'cylinder', measure: 'fraction', meaning: 'Contents let go into the room, evenly mixed.', formula: 'full contents at 20 °C / room volume', source: 'definition', work: q => q.q('stored-gas') * 0.024055 / (q.the('site')?.num('volume') ?? NaN) }),
     defineQuantity({ name: 'first-fill-oxygen', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'If air is left in it: the pressure below which the first filling can burn inside, about 5 % oxygen left.', formula: '0.2095 x air pressure / 0.05', source: 'rich limit of hydrogen in air, 75 %', work: q => OXYGEN_IN_AIR * air(q) / 0.05 - air(q) }),
-    defineQuantity({ name: 'capacity-hydrogen', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Hydrogen that it passes at 1.1 times its set pressure; a capacity stated for air counts for 3.8 times as much hydrogen.', formula: 'as stated, or choked flow through its bore with 0.7', source: 'ISO 4126-1 form of the choked flow', shownAt: 'capacity', shownAs: 'hydrogen', work: q => {
+    defineQuantity({ name: 'capacity-hydrogen', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Hydrogen that it passes at 1.1 times its set pressure; a capacity stated for air counts for 3.8 times as much hydrogen.', formula: 'as stated, or choked flow through its seat', source: 'ISO 4126-1 form of the choked flow', shownAt: 'capacity', shownAs: 'hydrogen', work: q => {
         const stated = q.maybe('capacity');
         if (stated === stated) return stated * (q.word('capacity.gas') === 'air' ? 3.8 : 1);
-        const bore = q.num('bore');
-        return holeFlow(Math.PI / 4 * bore * bore, 0.7, 1.1 * q.num('set') + air(q), air(q), 293.15, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
+        const bore = q.num('orifice');
+        return holeFlow(Math.PI / 4 * bore * bore, q.num('coefficient'), (1 + q.num('overpressure')) * q.num('set') + air(q), air(q), 293.15, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
     } }),
     defineQuantity({ name: 'capacity', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'The same as capacity-hydrogen.', formula: 'as capacity-hydrogen', source: 'as capacity-hydrogen', work: q => q.q('capacity-hydrogen') }),
     defineQuantity({ name: 'worst-inflow', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Most that can come in on its side by the compressor running at full speed.', formula: 'swept volume at suction pressure', source: 'definition', work: q => {
@@ -48,7 +48,7 @@ export default [
         return compressor && q.paths.before(q.name, 'hydrogen').includes(compressor.name) ? compressor.q('displacement-flow') * air(q) / (8.314462618 * 293.15) : NaN;
     } }),
     defineQuantity({ name: 'back-pressure', of: 'relief-valve', measure: 'pressure', unit: 'bar', meaning: 'Pressure that builds up in its outlet line at full flow.', formula: 'friction in the outlet pipe', source: 'Blasius', work: q => {
-        const bore = q.num('outlet.bore');
+        const bore = q.num('outlet');
         const flow = q.q('capacity-hydrogen') * 0.024055;
         return tubeDrop(flow, bore, q.num('outlet.length'), idealGasDensity(MOLAR_MASS.hydrogen, 293.15, 101325), gasViscosity('hydrogen', 293.15), 1.5);
     } }),

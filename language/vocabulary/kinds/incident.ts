@@ -1,14 +1,16 @@
-import { date, kind, parts, text } from '../define.js';
+import { kind } from '../define.js';
+import { recordProperties as record } from '../record-properties.js';
 
 export default kind({
     name: 'incident',
-    doc: 'Something that went wrong, however small.',
+    doc: 'Something that went wrong or nearly did. Written down, it can warn the next time.',
     group: 'records',
     properties: {
-        date: date('Day on which it was done or read.'),
-        by: text('Name of who did or read it.'),
-        covers: parts([], 'Which parts.', {}),
-        what: text('What was done or seen.', {}),
+        date: record.date,
+        by: record.by,
+        covers: record.covers,
+        what: record.what,
+        why: record.why,
     },
-    template: ['date: ${1:2026-01-31}', 'by: ${2:name}', 'what: "${3}"'],
+    template: ['date: ${1:2026-01-31}', 'by: ${2:name}', 'covers: ${3:part}', 'what: "${4}"'],
 });
