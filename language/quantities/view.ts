@@ -82,6 +82,12 @@ export class View {
         return this.rows(key).flatMap(r => [...r.values()].flatMap(f => f.condition ? f.condition.of.map(c => c.names.join('.')) : f.names ? [f.names.join('.')] : f.word ? [f.word] : []));
     }
 
+    /** Air pressure at the site, Pa: stated, or by its height above the sea. */
+    airPressure(): number {
+        this.maybe('altitude');
+        return this.workings.airPressure;
+    }
+
     // ---- worked out ---------------------------------------------------------------------------------------------
 
     /** SI value of another quantity of this part; NaN if unknown, noted as missing then. */

@@ -103,7 +103,9 @@ export class Workings {
             this.air = STANDARD_AIR;
             const site = this.partsOf('site')[0];
             if (site) {
-                const stated = this.given(site.part, 'air-pressure').facts.get('')?.number ?? NaN;
+                // Above vacuum, whatever its mark: nobody states the air as a gauge pressure.
+                const said = this.given(site.part, 'air-pressure').facts.get('')?.amount;
+                const stated = said ? (said.si > 30000 ? said.si : said.si + STANDARD_AIR) : NaN;
                 const altitude = this.given(site.part, 'altitude').facts.get('')?.number ?? NaN;
                 // International standard atmosphere (ISO 2533), troposphere.
                 this.air = stated === stated ? stated : altitude === altitude ? STANDARD_AIR * (1 - 2.25577e-5 * altitude) ** 5.25588 : STANDARD_AIR;

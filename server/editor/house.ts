@@ -38,6 +38,8 @@ export class House {
     failed: (error: unknown) => void = () => {};
     /** Findings are told again soon. */
     republish: () => void = () => {};
+    /** First files of rigs of a folder that was checked as a whole: their findings are told although nothing of them is open. */
+    watched: ReadonlySet<string> = new Set();
     private readonly docs = new Map<string, Doc>();
     private readonly asked = new Set<string>();
     private readonly worked = new Map<string, Worked>();
@@ -153,7 +155,7 @@ export class House {
     }
     /** Rigs to work out and tell: those with an open file. */
     roots(): string[] {
-        return [...new Set(this.openDocs().map(d => this.rootOf(d.uri)))];
+        return [...new Set([...this.openDocs().map(d => this.rootOf(d.uri)), ...[...this.watched].filter(u => this.docs.has(u))])];
     }
     isStale(root: string): boolean {
         return this.worked.get(root)?.stale ?? true;

@@ -2,7 +2,7 @@
  * A connection -> the language server. Keeps texts in step, works out what an edit touched once the burst of typing has
  * drained, and publishes all findings of a text in one go, with its version.
  */
-import { TextDocumentSyncKind, type Connection, type InitializeParams, type InitializeResult } from 'vscode-languageserver';
+import { TextDocumentSyncKind, type Connection, type InitializeParams, type InitializeResult, type ServerCapabilities } from 'vscode-languageserver';
 import { toDiagnostic } from './convert.js';
 import { allFeatures } from './features.generated.js';
 import { House } from './house.js';
@@ -39,7 +39,7 @@ export function serve(connection: Connection, surroundings: Surroundings): House
         const options = (params.initializationOptions ?? {}) as { today?: string; client?: string };
         clientReads = options.client === 'desktop' || options.client === 'browser';
         if (options.today) house.setSettings({ ...house.settings, today: options.today });
-        const capabilities = { textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental } };
+        const capabilities: ServerCapabilities = { textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental } };
         for (const feature of allFeatures) Object.assign(capabilities, feature.capabilities(params.capabilities));
         return { capabilities, serverInfo: { name: 'rigwright', version } };
     });

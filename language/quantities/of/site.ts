@@ -7,12 +7,7 @@ import type { View } from '../view.js';
 const leak = (q: View) => gasVolume(q.the('stack')?.q('hydrogen-rate') ?? NaN, 293.15, 101325);
 
 export default [
-    defineQuantity({ name: 'air-pressure', of: 'site', measure: 'pressure', unit: 'kPa', meaning: 'Pressure of the air at the site, above vacuum: stated, or by its height above the sea.', formula: '101.325 kPa (1 - 2.256e-5 h)^5.256', source: 'ISO 2533', work: q => {
-        const stated = q.maybe('air-pressure');
-        if (stated === stated) return stated > 30000 ? stated : stated + 101325;
-        const h = q.maybe('altitude', 0);
-        return 101325 * (1 - 2.25577e-5 * h) ** 5.25588;
-    } }),
+    defineQuantity({ name: 'air-pressure', of: 'site', measure: 'pressure', unit: 'kPa', meaning: 'Pressure of the air at the site, above vacuum: stated, or by its height above the sea.', formula: '101.325 kPa (1 - 2.256e-5 h)^5.256', source: 'ISO 2533', work: q => q.airPressure() }),
     defineQuantity({ name: 'room-clock', of: 'site', measure: 'time', unit: 'h', meaning: 'Time in which all the hydrogen made, let into the shut room and evenly mixed, reaches 1 % (a quarter of the lower flammable limit). At the ceiling it is there much sooner.', formula: 'V / leak x ln(1 / (1 - 0.01))', source: 'dilution of a well-mixed room', shownAt: 'volume', shownAs: '1 % in', work: q => roomClock(q.num('volume'), leak(q), 0.01) }),
     defineQuantity({ name: 'oxygen-clock', of: 'site', measure: 'time', unit: 'h', meaning: 'Time in which all the oxygen made, let into the shut room, brings its air to 23.5 %, where cloth and oil burn fiercely.', formula: 'well-mixed room', source: 'limit as used by gas industry bodies', work: q => oxygenClock(q.num('volume'), leak(q) / 2, 0.235) }),
     defineQuantity({ name: 'passive-flow', of: 'site', measure: 'flow', unit: 'm3/h', meaning: 'Air that the stated openings pass by warmth alone, 2 K warmer inside; wind not counted.', formula: 'low and high opening in series, buoyancy', source: 'textbook, discharge factor 0.6', work: q => {
@@ -21,7 +16,7 @@ export default [
         const heights = openings.map(o => o.height);
         const [low, high] = [Math.min(...heights), Math.max(...heights)];
         if (!(high > low)) return 0.5 * openings.reduce((s, o) => s + o.area, 0) * 0.05;
-        const sum = (h: number) => openings.filter(o => (h === low ? o.height < (low + high) / 2 : o.height >= (low + high) / 2)).reduce((s, o) => s + o.area * (o.free === o.free ? o.free : 0.5), 0);
+        const sum = (h: number) => openings.filter(o => (h === low ? o.height < (low + high) / 2 : o.height >= (low + high) / 2)).reduce((s, o) => s + o.area * (o.free === o.free ? o.free : q.maybe('free-area', 0.5)), 0);
         return passiveFlow(sum(low), sum(high), high - low, 295.15, 293.15);
     } }),
     defineQuantity({ name: 'ventilation', of: 'site', measure: 'flow', unit: 'm3/h', meaning: 'Fresh air: the extract fan, or what the openings pass by themselves, whichever is more.', formula: 'larger of fan and passive flow', source: 'definition', work: q => {

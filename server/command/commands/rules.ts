@@ -1,0 +1,27 @@
+import { allRules } from '../../../language/rules/index.js';
+import type { Command } from '../command.js';
+import { version } from '../run.js';
+import { styles } from '../style.js';
+
+const rules: Command = {
+    name: 'rules',
+    summary: 'Lists the rules by family.',
+    options: { format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json'], doc: 'form of the output' } },
+    async run({ options }, around) {
+        if (options.format === 'json') {
+            around.out(`${JSON.stringify({ version, rules: allRules.map(({ name, severity, family, summary, source }) => ({ name, severity, family, summary, source })) }, null, 2)}\n`);
+            return 0;
+        }
+        const s = styles(around.colour);
+        const out: string[] = [];
+        for (const family of new Set(allRules.map(r => r.family))) {
+            out.push(s.strong(family));
+            for (const r of allRules.filter(x => x.family === family)) out.push(`  ${s[r.severity](r.severity.padEnd(8))} ${r.name.padEnd(34)} ${s.quiet(r.summary)}`);
+            out.push('');
+        }
+        out.push(`${allRules.length} rules. rigwright explain NAME tells why, the limit and its source.`, '');
+        around.out(out.join('\n'));
+        return 0;
+    },
+};
+export default rules;
