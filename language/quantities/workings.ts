@@ -74,6 +74,8 @@ export class Workings {
     private readonly models = new Map<Part, Map<string, { value: unknown; inputs: Map<string, Input>; missing: Set<string> }>>();
     private readonly running: string[] = [];
     private readonly frames: Frame[] = [];
+    /** Circles that were told already, by their members. */
+    private readonly circles = new Set<string>();
     private air = NaN;
 
     constructor(readonly rig: Rig) {
@@ -170,7 +172,11 @@ export class Workings {
         if (!this.problems.some(q => q.span.start === p.span.start && q.span.file === p.span.file && q.code === p.code)) this.problems.push(p);
     }
     private tellCircle(key: string, span: Span): void {
-        const round = [...this.running.slice(this.running.indexOf(key)), key];
+        const members = this.running.slice(this.running.indexOf(key));
+        const circle = [...members].sort().join(' ');
+        if (this.circles.has(circle)) return;
+        this.circles.add(circle);
+        const round = [...members, key];
         this.tell({ code: 'circular-reference', span, message: `This goes in a circle: ${round.join(' from ')}.` });
     }
 

@@ -1,0 +1,26 @@
+import { defineRule } from '../../define.js';
+import { defined, insertAfter } from '../../fixes.js';
+import { show } from '../../../units/format.js';
+
+export default defineRule({
+    name: 'battery-source-unfused',
+    family: 'electrical supply',
+    severity: 'error',
+    summary: 'A battery without a fuse near its terminal.',
+    why: 'Into a short a battery gives hundreds of amperes; cables glow within seconds.',
+    source: 'fuse within 200 mm of the terminal: marine practice (ISO 13297), from memory',
+    guardsLife: true,
+    on: 'battery',
+    check(v, tell) {
+        if (!v.the('stack')) return;
+        const fuses = v.all('fuse');
+        if (!fuses.length) {
+            tell({ at: v.at(), message: `${v.name} has no fuse: into a short it gives hundreds of amperes.`, fixes: defined(insertAfter(v, 'fuse { rating: 30 A   dc-rating: 80 V   distance: 100 mm }', 'Add a fuse at the battery')) });
+            return;
+        }
+        for (const f of fuses) {
+            const distance = f.maybe('distance');
+            if (distance > 0.2 && (f.word('distance.from') ?? v.name) === v.name) tell({ at: f.at('distance'), message: `The fuse sits ${show(distance, 'mm')} from ${v.name}; the cable before it is not protected. 200 mm is the usual limit.` });
+        }
+    },
+});

@@ -1,0 +1,26 @@
+import { defineRule } from '../../define.js';
+import { digits, show } from '../../../units/format.js';
+import { sourceModel } from '../../../quantities/source.js';
+
+export default defineRule({
+    name: 'supply-far-above-stack',
+    family: 'electrical supply',
+    severity: 'warning',
+    summary: 'A source without a current limit gives far more volts than the cells take: only wire and lye hold the current.',
+    why: 'Lye conducts better as it warms, so a stiff source feeds its own heating until something gives way.',
+    source: '2.5 V a cell: common practice, no source',
+    on: 'stack',
+    check(v, tell) {
+        const source = v.model(sourceModel);
+        const cells = v.num('cells');
+        const current = v.maybeQ('current');
+        if (!source || source.limited) return;
+        const loaded = source.kind === 'pulses' ? source.open : source.open - source.resistance * (current > 0 ? current : 0);
+        if (!(loaded > 2.5 * cells)) return;
+        tell({
+            at: v.other(source.part)?.at('voltage') ?? v.at('cells'),
+            message: `${show(loaded, 'V')} on ${digits(cells)} cells is ${show(loaded / cells, 'V')} each, and nothing limits the current: about ${show(current, 'A')} would flow.`,
+            related: [{ span: v.at('cells'), message: 'the cells in series' }],
+        });
+    },
+});
