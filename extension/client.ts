@@ -15,6 +15,7 @@ import { readFileRequest } from './protocol.js';
 import type { StartOptions } from './protocol.js';
 import { readTextFile } from './read-text-file.js';
 import { showStatus } from './show-status.js';
+import { traceChannel } from './trace-channel.js';
 
 /** How the two kinds of editor differ. */
 export interface Host {
@@ -52,8 +53,10 @@ export async function activateRigwright(context: vscode.ExtensionContext, host: 
         synchronize: { configurationSection: 'rigwright', fileEvents: watcher },
         initializationOptions: (): StartOptions => ({ today: today(), client: host.kind }),
         outputChannel: log,
+        traceOutputChannel: traceChannel(log, context.subscriptions),
         revealOutputChannelOn: RevealOutputChannelOn.Never,
     });
+    log.info(`Rigwright ${context.extension.packageJSON.version}, ${host.kind}, in ${vscode.env.appName} ${vscode.version}`);
     const pages = new Pages(client);
     const rigwright: Rigwright = { client, log, pages, today };
 

@@ -1,25 +1,36 @@
 /** The language server over stdio, for the desktop editor and any other. */
 import '../language/grammar/polyfill.js';
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { createConnection, ProposedFeatures, StreamMessageReader, StreamMessageWriter } from 'vscode-languageserver/node';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import path from 'node:path';
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { cancelAtOnce } from './editor/cancel.js';
 import { serve } from './editor/serve.js';
 
-/** A few turns of the event loop: enough to take in what a burst of typing has already sent. */
-function afterDraining(run: () => void, turns = 3): void {
-    setImmediate(() => (turns > 1 ? afterDraining(run, turns - 1) : run()));
-}
-const connection = process.argv.some(a => a === '--stdio' || a.startsWith('--node-ipc') || a.startsWith('--socket') || a.startsWith('--pipe'))
-    ? createConnection(ProposedFeatures.all)
-    : createConnection(ProposedFeatures.all, new StreamMessageReader(process.stdin), new StreamMessageWriter(process.stdout));
+/** Larger files are no rig texts, MB. */
+const LARGEST = 16;
+/** A folder with more files than this is not looked through for the rig of a page. */
+const MOST_NEIGHBOURS = 200;
 
-serve(connection, {
-    afterDraining,
-    readFile: uri => {
-        try {
-            return readFileSync(fileURLToPath(uri), 'utf8');
-        } catch {
-            return undefined;
-        }
-    },
-});
+function readFile(uri: string): string | undefined {
+    try {
+        const file = fileURLToPath(uri);
+        const about = statSync(file);
+        return about.isFile() && about.size < LARGEST * 1e6 ? readFileSync(file, 'utf8') : undefined;
+    } catch {
+        return undefined;
+    }
+}
+function rigFilesBeside(uri: string): string[] {
+    try {
+        const folder = path.dirname(fileURLToPath(uri));
+        const names = readdirSync(folder).filter(name => name.endsWith('.rig')).sort();
+        return names.length > MOST_NEIGHBOURS ? [] : names.map(name => pathToFileURL(path.join(folder, name)).href);
+    } catch {
+        return [];
+    }
+}
+
+// Without a word about the way, it is stdio: and nothing but the protocol may be written there.
+if (!process.argv.some(a => /^--(?:stdio|node-ipc|socket|pipe)/.test(a))) process.argv.push('--stdio');
+serve(createConnection(ProposedFeatures.all, cancelAtOnce), { nextTurn: setImmediate, readFile, rigFilesBeside });

@@ -21,7 +21,9 @@ export async function checkFolder({ client, today }: Rigwright): Promise<void> {
     });
     await vscode.commands.executeCommand('workbench.actions.view.problems');
     const counts = [count(summary.errors, 'error'), count(summary.warnings, 'warning'), count(summary.hints, 'hint')].join(', ');
-    void vscode.window.showInformationMessage(`${count(summary.files, 'file')} checked: ${counts}. What is not found here may still be wrong.`);
+    // Short enough for the one line that a notification shows.
+    const caution = summary.errors + summary.warnings ? '' : ' Silence proves nothing.';
+    void vscode.window.showInformationMessage(`${count(summary.files, 'file')} checked: ${counts}.${caution}`);
 }
 
 function count(n: number, what: string): string {

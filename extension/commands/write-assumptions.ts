@@ -17,7 +17,7 @@ export async function writeAssumptions({ client }: Rigwright): Promise<void> {
     } else if (document.version !== version) {
         void vscode.window.showInformationMessage('The text has changed meanwhile; ask again.');
     } else if (await vscode.workspace.applyEdit(edit)) {
-        void vscode.window.showInformationMessage('The assumptions are in the text now. Look at each: it is your rig. Undo takes them out again.');
+        void vscode.window.showInformationMessage('The assumptions are in the text now; undo takes them out.');
     } else {
         void vscode.window.showWarningMessage('The text could not be changed.');
     }

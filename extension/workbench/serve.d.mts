@@ -4,6 +4,7 @@ export function serve(options: {
     extensionFolder: string;
     editor: string;
     open?: string;
+    line?: number;
     settings?: Record<string, unknown>;
     port?: number;
     idleMinutes?: number;

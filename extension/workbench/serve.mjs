@@ -35,10 +35,11 @@ const calm = {
 
 /**
  * Serves `folder` with the extension of `extensionFolder` in the workbench of `editor`.
- * `open` is a file of the folder to show on the first visit; `settings` are defaults that the person may change.
+ * `open` is a file of the folder to show on the first visit, and `line` the line (from 1) to show of it; `settings` are
+ * defaults that the person may change.
  * `onIdle` is called after `idleMinutes` without a window. Gives `address()`, a new way in at each call, and `stop()`.
  */
-export async function serve({ folder, extensionFolder, editor, open, settings = {}, port = 0, idleMinutes = 10, onIdle = () => {}, log = () => {} }) {
+export async function serve({ folder, extensionFolder, editor, open, line = 1, settings = {}, port = 0, idleMinutes = 10, onIdle = () => {}, log = () => {} }) {
     const shown = makeFolder(folder);
     const roots = [
         ['/static/', editor],
@@ -107,7 +108,7 @@ export async function serve({ folder, extensionFolder, editor, open, settings = 
         const inFolder = (...names) => ({ scheme: 'folder', authority: '', path: ['', shown.name, ...names].join('/') });
         const configuration = {
             folderUri: { $mid: 1, ...inFolder() },
-            defaultLayout: open ? { editors: [{ uri: inFolder(open) }] } : undefined,
+            defaultLayout: open ? { editors: [{ uri: inFolder(open), options: { selection: { startLineNumber: line, startColumn: 1 } } }] } : undefined,
             additionalBuiltinExtensions: [uri('/folder-extension'), uri('/rigwright')],
             webviewEndpoint: 'static/out/vs/workbench/contrib/webview/browser/pre',
             serverBasePath: '/',

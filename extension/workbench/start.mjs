@@ -6,10 +6,10 @@
 //   --no-open  end after the numbers are printed
 // Only Node's built-ins and our own files are used here: it runs before anything is installed.
 import { execFileSync, spawn, spawnSync } from 'node:child_process';
-import { accessSync, constants, existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
+import { accessSync, constants, existsSync, mkdirSync, readdirSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { bundles, extensionFolder, isBuilt, isInstalled, npm, root, vsix } from '../scripts/project.mjs';
-import { examplesDate, examplesFolder, mainExample } from './examples.mjs';
+import { examplesDate, examplesFolder, lineToShow, mainExample } from './examples.mjs';
 import { cacheFolder, fetchEditor, hasEditor } from './fetch-editor.mjs';
 import { readable } from './settings.mjs';
 
@@ -28,7 +28,7 @@ const editor = options.open && !code ? startFetching() : undefined;
 
 prepare();
 printExample();
-if (!options.open) say('done');
+if (!options.open) say('done; without --no-open an editor opens now');
 else if (code) openInCode(code);
 else await openInBrowser();
 
@@ -76,7 +76,15 @@ function printExample() {
     say(`what ${path.join('examples', mainExample)} comes to:`);
     rigwright('show', path.join('examples', mainExample));
     say('what the examples are told:');
-    rigwright('check', 'examples');
+    rigwright('check', ...sortedRigs());
+    if (existsSync(path.join(examplesFolder, 'mistakes'))) {
+        console.log(`${path.join('examples', 'mistakes')} holds small rigs with one mistake each: open one and see what it is told.\n`);
+    }
+}
+
+/** The rigs that lie flat in the examples folder. */
+function sortedRigs() {
+    return readdirSync(examplesFolder).filter(name => name.endsWith('.rig')).sort().map(name => path.join('examples', name));
 }
 
 /** Exit code 1 says that there are errors among the findings: they were printed, which is what was wanted. */
@@ -110,7 +118,7 @@ function runCode(program, ...args) {
 function openInCode({ program, version }) {
     const installed = runCode(program, '--install-extension', vsix, '--force');
     if (installed.status !== 0) complain(`VS Code did not take the extension.\n${installed.stderr ?? ''}`);
-    runCode(program, ...(isExamples ? [examplesWorkspace(), path.join(examplesFolder, mainExample)] : [options.folder]));
+    runCode(program, ...(isExamples ? [examplesWorkspace(), '--goto', `${path.join(examplesFolder, mainExample)}:${lineToShow()}`] : [options.folder]));
     say(`VS Code ${version} opens ${options.folder}`);
     console.log(`\n  To take the extension out again:  code --uninstall-extension ${extensionId}\n`);
 }
@@ -141,6 +149,7 @@ async function openInBrowser() {
         extensionFolder,
         editor: fetched.folder,
         open: first && existsSync(path.join(options.folder, first)) ? first : undefined,
+        line: first && lineToShow(),
         settings: isExamples ? { ...readable, 'rigwright.today': examplesDate } : readable,
         port: options.port,
         onIdle: () => end('stopped: no window has been open for a while'),

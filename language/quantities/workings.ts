@@ -4,7 +4,7 @@
  */
 import { measures } from '../units/dimension.js';
 import { unitOf } from '../units/unit.js';
-import { evaluate, isTrouble, type Amount, type Resolve, type Worked } from '../values/evaluate.js';
+import { evaluate, inMeasure, isTrouble, type Amount, type Resolve, type Worked } from '../values/evaluate.js';
 import { match, type Fact, type Facts, type Matched } from '../values/match.js';
 import { nearest } from '../values/nearest.js';
 import { parseValue, type ParsedValue } from '../values/parse-value.js';
@@ -371,6 +371,22 @@ export class Workings {
         } finally {
             this.frames.pop();
         }
+    }
+
+    /** The number of an entry whose key is about another part (a claim, a reading), in SI; undefined if it is none. */
+    amountOf(entry: Entry): Amount | undefined {
+        const node = entry.value?.list[0]?.[0];
+        if (!node || entry.broken) return undefined;
+        const w = evaluate(node, this.resolver());
+        return isTrouble(w) ? undefined : w;
+    }
+    /** Moles (per second) of a gas that was said as an amount or as a volume. */
+    asGas(amount: Amount): number {
+        for (const name of ['gas-flow', 'gas-volume'] as const) {
+            const m = inMeasure(amount, measures[name].dimension);
+            if (m) return m.si;
+        }
+        return NaN;
     }
 
     /** Works out every value that names others, so that their troubles are told. */

@@ -59,6 +59,8 @@ const level: Record<Operator, number> = {
     '<': 1, '<=': 1, '>': 1, '>=': 1, '=': 1, between: 1, '..': 2, at: 3, '±': 4, x: 5, '+': 6, '-': 6, '*': 7, '/': 7, '^': 9,
 };
 const UNARY = 8;
+/** Operations inside each other, or in a row. */
+const DEEPEST = 200;
 const symbols: readonly [string, Operator][] = [
     ['+/-', '±'], ['..', '..'], ['<=', '<='], ['>=', '>='], ['≤', '<='], ['≥', '>='], ['<', '<'], ['>', '>'], ['=', '='],
     ['±', '±'], ['+', '+'], ['-', '-'], ['−', '-'], ['*', '*'], ['·', '*'], ['×', 'x'], ['/', '/'], ['^', '^'],
@@ -76,6 +78,7 @@ export function parseValue(text: string): ParsedValue {
     const problems: ValueProblem[] = [];
     const n = text.length;
     let i = 0;
+    let depth = 0;
     let names = false;
 
     const problem = (code: ValueProblem['code'], start: number, end: number, message: string, fix?: ValueProblem['fix']) => {
@@ -269,12 +272,27 @@ export function parseValue(text: string): ParsedValue {
         return { is: 'name', names: parts, start, end: i };
     }
 
+    /** Keeps the tree shallow enough for whoever walks it: the rest of a value that goes deeper is not read. */
+    function tooDeep(): Node {
+        const start = i;
+        problem('value-not-understood', start, n, 'This goes too deep to be read; give pieces of it a name with let.');
+        i = n;
+        return { is: 'unknown', start, end: n };
+    }
     function binary(lowest: number): Node {
+        if (depth > DEEPEST) return tooDeep();
+        depth++;
+        const e = operations(lowest);
+        depth--;
+        return e;
+    }
+    function operations(lowest: number): Node {
         let a = primary();
         if (a.is === 'nothing') return a;
-        for (;;) {
+        for (let count = 0; ; count++) {
             const found = operator();
             if (!found) return a;
+            if (count > DEEPEST) return tooDeep();
             const [written, op] = found;
             if (level[op] < lowest) return a;
             const at = i;

@@ -215,6 +215,9 @@ const rows: readonly Material[] = [
     m('PP-woven', 'cloth', 'Woven polypropylene. Sheds water until it has been wetted.', { lye: 90, density: 905, heat: 1900 }),
     m('PPS', 'cloth', 'Cloth of polyphenylene sulphide. Bears hot lye; sheds water until it has been wetted.', { lye: 90, density: 1350, heat: 1000 }),
     m('nylon', 'cloth', 'Polyamide cloth. Bears lye only cool and for a short time.', { lye: 40, lyeRemark: 'cool and short only', hydrogen: 'good', oxygen: 'no', density: 1130, heat: 1700 }),
+    m('steel-cloth', 'cloth', 'Woven stainless steel. It conducts: where it touches a plate it becomes an electrode itself, and its pores are wide.', {
+        lye: 80, hydrogen: 'good', oxygen: 'good', conducts: true, density: 7950, heat: 500,
+    }),
     m('cotton', 'cloth', 'Cotton. Lye swells and weakens it, and oxygen in lye eats it.', { lye: 'never', oxygen: 'no', density: 1540, heat: 1300 }),
     m('paper', 'cloth', 'Paper. Lye and oxygen eat it.', { lye: 'never', oxygen: 'no', density: 800, heat: 1300 }),
     m('asbestos', 'cloth', 'Asbestos. Causes cancer and is banned: never open, cut or reuse it.', { lye: 'never', lyeRemark: 'banned, whatever the lye does' }),

@@ -3,13 +3,23 @@
  * asks gets the answer for the text on screen. This file knows no protocol but its plain data types.
  */
 import type { ClientCapabilities } from 'vscode-languageserver';
-import { Analyst, type Analysis, type Finding } from '../../language/index.js';
+import { Analyst, raisedBy, type Analysis, type Finding, type Fix } from '../../language/index.js';
 import { resolveUse, shippedText } from '../../language/rig/assemble.js';
 import { Lines } from '../../language/rig/lines.js';
 import type { Page, Span } from '../../language/rig/rig.js';
 
+export interface Position {
+    readonly line: number;
+    /** In UTF-16 units. */
+    readonly character: number;
+}
+export interface Range {
+    readonly start: Position;
+    readonly end: Position;
+}
 export interface Doc {
     readonly uri: string;
+    /** As the editor counts; undefined where the file is not open. */
     readonly version: number | undefined;
     readonly text: string;
     readonly lines: Lines;
@@ -18,32 +28,48 @@ export interface Doc {
 export interface Settings {
     /** ISO date for rules about dates; the day of the machine if not set. */
     readonly today?: string;
+    /** Whether numbers are shown at the line ends. */
     readonly hints: boolean;
 }
 export interface Change {
-    readonly range?: { start: { line: number; character: number }; end: { line: number; character: number } };
+    readonly range?: Range;
     readonly text: string;
 }
+/** A file with what it says, in the rig that it belongs to, all of the text as it is now. */
+export interface Sight {
+    readonly doc: Doc;
+    readonly page: Page;
+    readonly analysis: Analysis;
+}
 interface Worked {
-    analysis: Analysis;
+    /** Undefined where analysis itself failed: then there is nothing to tell. */
+    readonly analysis: Analysis | undefined;
+    readonly files: ReadonlySet<string>;
+    readonly today: string;
     stale: boolean;
 }
 
 export class House {
     settings: Settings = { hints: true };
     client: ClientCapabilities = {};
-    /** Called for a file that a text uses and nobody has opened; its text comes back by `learn`. */
+    /** The client is our own extension: it knows our commands and opens our pages. */
+    ownClient = false;
+    /** Called for a file that a text uses and nobody has opened; its text comes back by `learn`, at once or later. */
     wanted: (uri: string) => void = () => {};
+    /** Rig files beside a file, where whoever runs the server can tell. */
+    neighbours: (uri: string) => readonly string[] = () => [];
     /** Called when analysis itself failed: never the maker's fault, never the end of the server. */
     failed: (error: unknown) => void = () => {};
-    /** Findings are told again soon. */
+    /** Has the findings told again soon. */
     republish: () => void = () => {};
     /** First files of rigs of a folder that was checked as a whole: their findings are told although nothing of them is open. */
     watched: ReadonlySet<string> = new Set();
     private readonly docs = new Map<string, Doc>();
     private readonly asked = new Set<string>();
+    private readonly looked = new Set<string>();
     private readonly worked = new Map<string, Worked>();
-    private readonly analyst = new Analyst(uri => this.textOf(uri));
+    private analyst = this.newAnalyst();
+    private readonly raised = new WeakMap<Fix, { analysis: Analysis; raised: readonly Finding[] }>();
 
     // ---- texts ----------------------------------------------------------------------------------------------------
 
@@ -56,51 +82,71 @@ export class House {
     allDocs(): Iterable<Doc> {
         return this.docs.values();
     }
-    private put(uri: string, text: string, version: number | undefined, open: boolean): void {
-        const before = this.docs.get(uri);
-        this.docs.set(uri, { uri, text, version, open, lines: before?.text === text ? before.lines : new Lines(text) });
-        if (before?.text !== text) this.markStale(uri);
+    /** Files that are known by what was read, not by what is on screen. */
+    closedUris(): string[] {
+        return [...this.docs.values()].filter(d => !d.open).map(d => d.uri);
     }
     open(uri: string, text: string, version: number): void {
         this.put(uri, text, version, true);
-        this.worked.get(uri) ?? this.markStale(uri);
     }
+    /** Applies the changes of one step, in their order. A file that is not open is left alone. */
     change(uri: string, version: number, changes: readonly Change[]): void {
         let doc = this.docs.get(uri);
-        if (!doc) return;
+        if (!doc?.open) return;
         for (const c of changes) {
             const text: string = c.range ? doc.text.slice(0, doc.lines.offset(c.range.start)) + c.text + doc.text.slice(doc.lines.offset(c.range.end)) : c.text;
             doc = { uri, text, version, open: true, lines: new Lines(text) };
         }
-        this.docs.set(uri, doc);
+        this.docs.set(uri, { ...doc, version });
         this.markStale(uri);
     }
-    /** The file stays known with its last text, since others may use it; its own findings go. */
+    /** What was on screen is gone; where another rig uses the file, its text is asked for again. */
     close(uri: string): void {
         const doc = this.docs.get(uri);
-        if (doc) this.docs.set(uri, { ...doc, open: false, version: undefined });
+        if (!doc) return;
+        const used = [...this.worked].some(([root, w]) => root !== uri && w.files.has(uri)) || this.watched.has(uri);
         this.asked.delete(uri);
+        if (used) {
+            this.docs.set(uri, { ...doc, open: false, version: undefined });
+            this.asked.add(uri);
+            this.wanted(uri);
+        } else {
+            this.docs.delete(uri);
+            this.analyst.forget(uri);
+        }
+        this.markStale(uri);
+        const roots = new Set(this.roots());
+        for (const root of this.worked.keys()) if (!roots.has(root)) this.worked.delete(root);
     }
-    /** The text of a file that is not open; undefined: there is none. */
+    /** The text of a file that is not open; undefined: there is none. Tells whether something changed by it. */
     learn(uri: string, text: string | undefined): boolean {
-        if (this.docs.get(uri)?.open) return false;
-        const before = this.docs.get(uri)?.text;
+        const before = this.docs.get(uri);
+        if (before?.open || before?.text === text) return false;
         if (text === undefined) {
-            if (before === undefined) return false;
             this.docs.delete(uri);
             this.analyst.forget(uri);
             this.markStale(uri);
-            return true;
+        } else {
+            this.put(uri, text, undefined, false);
         }
-        this.put(uri, text, undefined, false);
-        return before !== text;
+        return true;
     }
-    /** A file was changed outside: ask for it again when it is next needed. */
+    /** A file was changed outside: its text is asked for again, now or when it is next needed. */
     forget(uri: string): void {
+        this.looked.clear();
         if (this.docs.get(uri)?.open) return;
         this.asked.delete(uri);
-        if (this.docs.has(uri)) this.wanted(uri);
+        if (this.docs.has(uri)) {
+            this.asked.add(uri);
+            this.wanted(uri);
+        }
         this.markStale(uri);
+    }
+    private put(uri: string, text: string, version: number | undefined, open: boolean): void {
+        const before = this.docs.get(uri);
+        const same = before?.text === text;
+        this.docs.set(uri, { uri, text, version, open, lines: same ? before.lines : new Lines(text) });
+        if (!same) this.markStale(uri);
     }
     private textOf(uri: string): string | undefined {
         const doc = this.docs.get(uri);
@@ -109,59 +155,120 @@ export class House {
             this.asked.add(uri);
             this.wanted(uri);
         }
-        return undefined;
+        return this.docs.get(uri)?.text;
     }
     private markStale(uri: string): void {
-        for (const [root, w] of this.worked) if (root === uri || w.analysis.files.includes(uri)) w.stale = true;
+        for (const w of this.worked.values()) if (w.files.has(uri)) w.stale = true;
+    }
+    private newAnalyst(): Analyst {
+        return new Analyst(uri => this.textOf(uri));
     }
 
     // ---- worked-out rigs ------------------------------------------------------------------------------------------
 
+    /** The day on which rigs are judged, ISO. */
     get today(): string {
-        return this.settings.today ?? new Date().toISOString().slice(0, 10);
+        if (this.settings.today) return this.settings.today;
+        const now = new Date();
+        return `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
     }
-    setSettings(settings: Settings): void {
-        this.settings = settings;
-        for (const w of this.worked.values()) w.stale = true;
-    }
-    /** First file of the rig that a file belongs to: a page or library may be used by a rig that is known. */
-    rootOf(uri: string): string {
-        const page = this.page(uri);
-        if (!page || page.sort !== 'page') return uri;
-        for (const doc of this.docs.values()) {
-            if (doc.uri === uri) continue;
-            const other = this.page(doc.uri);
-            if (other?.sort === 'rig' && other.uses.some(u => resolveUse(doc.uri, u) === uri)) return doc.uri;
-        }
-        return uri;
-    }
+    /** What one file says by itself; undefined if it is not known. */
     page(uri: string): Page | undefined {
-        return this.docs.has(uri) || shippedText(uri) !== undefined ? this.analyst.page(uri) : undefined;
+        if (!this.docs.has(uri) && shippedText(uri) === undefined) return undefined;
+        try {
+            return this.analyst.page(uri);
+        } catch (error) {
+            this.crashed(error);
+            return undefined;
+        }
     }
-    /** The analysis of the rig that a file belongs to, for the text as it is now. */
+    /** First file of the rig that a file belongs to: a page is looked for among what the known rigs use. */
+    rootOf(uri: string): string {
+        if (this.page(uri)?.sort !== 'page') return uri;
+        const found = this.rigThatUses(uri);
+        if (found) return found;
+        // Nobody known uses it: the files beside it may. Each folder is looked through once.
+        const folder = uri.slice(0, uri.lastIndexOf('/'));
+        if (this.looked.has(folder)) return uri;
+        this.looked.add(folder);
+        for (const other of this.neighbours(uri)) if (other !== uri) this.textOf(other);
+        return this.rigThatUses(uri) ?? uri;
+    }
+    private rigThatUses(uri: string): string | undefined {
+        const seen = new Set([uri]);
+        const found: string[] = [];
+        for (const used of seen) {
+            for (const doc of this.docs.values()) {
+                if (seen.has(doc.uri)) continue;
+                const page = this.page(doc.uri);
+                if (!page?.uses.some(u => resolveUse(doc.uri, u) === used) || page.sort === 'library') continue;
+                seen.add(doc.uri);
+                if (page.sort === 'rig') found.push(doc.uri);
+            }
+        }
+        // Two rigs may use one page: the one on screen comes first, then the order of names.
+        const rank = (u: string) => (this.docs.get(u)?.open ? 0 : 1);
+        return found.sort((a, b) => rank(a) - rank(b) || (a < b ? -1 : 1))[0];
+    }
+    /** The analysis of the rig that a file belongs to, for the text as it is now; undefined if the file is not known or cannot be worked out. */
     analysis(uri: string): Analysis | undefined {
         if (!this.docs.has(uri) && shippedText(uri) === undefined) return undefined;
         const root = this.rootOf(uri);
         const before = this.worked.get(root);
-        if (before && !before.stale) return before.analysis;
+        const today = this.today;
+        if (before && !before.stale && before.today === today) return before.analysis;
+        let analysis: Analysis | undefined;
         try {
-            const analysis = this.analyst.analyse(root, { today: this.today });
-            this.worked.set(root, { analysis, stale: false });
-            return analysis;
+            analysis = this.analyst.analyse(root, { today });
         } catch (error) {
-            this.failed(error);
-            return before?.analysis;
+            this.crashed(error);
         }
+        this.worked.set(root, { analysis, files: new Set(analysis?.files ?? [...(before?.files ?? []), root]), today, stale: false });
+        return analysis;
     }
-    /** Rigs to work out and tell: those with an open file. */
+    /** A file that is on screen or was read, with its page and its rig. */
+    sight(uri: string): Sight | undefined {
+        const doc = this.docs.get(uri);
+        const analysis = this.analysis(uri);
+        const page = analysis?.rig.pages.find(p => p.file === uri) ?? this.page(uri);
+        return doc && page && analysis ? { doc, page, analysis } : undefined;
+    }
+    /** What the reader kept may be half made: it begins afresh. */
+    private crashed(error: unknown): void {
+        this.analyst = this.newAnalyst();
+        this.failed(error);
+    }
+    setSettings(settings: Settings): void {
+        this.settings = settings;
+    }
+    /** First files of the rigs to tell: those with an open file, and those of a checked folder. */
     roots(): string[] {
         return [...new Set([...this.openDocs().map(d => this.rootOf(d.uri)), ...[...this.watched].filter(u => this.docs.has(u))])];
     }
-    isStale(root: string): boolean {
-        return this.worked.get(root)?.stale ?? true;
+    /** Files of the rig with this first file that it was last worked out from. */
+    filesOf(root: string): ReadonlySet<string> {
+        return this.worked.get(root)?.files ?? new Set();
+    }
+    /** Analyses of all rigs that are on screen or being told. */
+    allAnalyses(): Analysis[] {
+        return this.roots().map(r => this.analysis(r)).filter((a): a is Analysis => !!a);
     }
     findingsIn(uri: string): readonly Finding[] {
         return this.analysis(uri)?.findings.filter(f => f.span.file === uri) ?? [];
+    }
+    /** What a fix would newly raise: warnings and errors. Worked out once for a fix. */
+    raisedBy(fix: Fix, analysis: Analysis): readonly Finding[] {
+        const known = this.raised.get(fix);
+        if (known?.analysis === analysis) return known.raised;
+        let raised: readonly Finding[];
+        try {
+            raised = raisedBy(fix, analysis, u => this.docs.get(u)?.text, { today: this.today });
+        } catch (error) {
+            this.failed(error);
+            raised = [];
+        }
+        this.raised.set(fix, { analysis, raised });
+        return raised;
     }
     /** Lines of any file of a rig, open or not. */
     linesOf(uri: string): Lines {

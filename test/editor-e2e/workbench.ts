@@ -37,7 +37,7 @@ export class Workbench {
         });
         page.on('console', message => workbench.console.push(`${message.type()}: ${message.text()}`));
         page.on('pageerror', error => workbench.console.push(`page error: ${error}`));
-        page.setDefaultTimeout(15_000);
+        page.setDefaultTimeout(10_000);
         await page.goto(address, { timeout: 60_000 });
         await page.locator('.monaco-workbench').waitFor({ timeout: 60_000 });
         await page.locator('.statusbar-item').first().waitFor({ timeout: 60_000 });
@@ -173,10 +173,10 @@ export class Workbench {
     }
 
     private get hint(): Locator {
-        return this.find(`${activeEditor} .view-line span[class*="dyn-rule"]`);
+        return this.find(`${activeEditor} .view-line span > span`, '≈');
     }
 
-    /** How many stretches of hints are in view. */
+    /** How many hints are in view. */
     hintCount(): Promise<number> {
         return this.hint.count();
     }
@@ -184,7 +184,7 @@ export class Workbench {
     /** Waits for numbers at line ends, and gives their words. */
     async hints(): Promise<string[]> {
         const hints = this.hint;
-        await hints.first().waitFor({ timeout: 60_000 });
+        await hints.first().waitFor({ timeout: 30_000 });
         return (await hints.allInnerTexts()).map(text => text.replaceAll('\u00a0', ' ').trim()).filter(text => text);
     }
 

@@ -1,5 +1,8 @@
 // The colours that hold before the server is up.
 import { describe, expect, it } from 'vitest';
+import { lineWords } from '../../language/grammar/scanner.js';
+import { unitSpellings } from '../../language/units/unit.js';
+import { joiningWords } from '../../language/values/parse-value.js';
 import { tokenise } from './tokenise.js';
 
 /** The scope of each of these words on the line, without the language's name at the end. */
@@ -41,16 +44,16 @@ describe('the TextMate grammar', () => {
 
     it('colours the header of a block: kind, name, like, base', () => {
         expect(scopes('column o2-column like h2-column {', 'column', 'o2-column', 'like', 'h2-column', '{')).toEqual([
-            'entity.name.type.kind', 'entity.name.function.part', 'keyword.operator.like', 'variable.other.part', 'punctuation.section.block.begin']);
+            'entity.name.type.kind', 'variable.other.part', 'keyword.control.like', 'variable.other.part', 'punctuation.section.block.begin']);
         expect(scopes('stack { cells: 13 }', 'stack', 'cells', '13')).toEqual(['entity.name.type.kind', 'variable.other.property', 'constant.numeric']);
         expect(scopes('separator like fine-composite { clamped: 8 mm }', 'separator', 'like', 'fine-composite'))
-            .toEqual(['entity.name.type.kind', 'keyword.operator.like', 'variable.other.part']);
+            .toEqual(['entity.name.type.kind', 'keyword.control.like', 'variable.other.part']);
     });
 
     it('colours a part without a block, but not the last entry of a list', () => {
-        expect(scopes('tee h2-tee', 'tee', 'h2-tee')).toEqual(['entity.name.type.kind', 'entity.name.function.part']);
+        expect(scopes('tee h2-tee', 'tee', 'h2-tee')).toEqual(['entity.name.type.kind', 'variable.other.part']);
         expect(scopes('bubbler o2-bubbler like h2-bubbler  # the twin', 'bubbler', 'o2-bubbler', 'h2-bubbler'))
-            .toEqual(['entity.name.type.kind', 'entity.name.function.part', 'variable.other.part']);
+            .toEqual(['entity.name.type.kind', 'variable.other.part', 'variable.other.part']);
         expect(scopes('                    stack-contactor', 'stack-contactor')).toEqual(['variable.other']);
     });
 
@@ -58,7 +61,7 @@ describe('the TextMate grammar', () => {
         const found = tokenise('path hydrogen: stack -> h2-bubbler -> burner');
         expect(found.filter(({ text }) => text === '->').map(({ scope }) => scope)).toEqual(Array(2).fill('keyword.operator.arrow.rig'));
         expect(scopes('path hydrogen: stack -> h2-bubbler -> burner', 'path', 'hydrogen', 'h2-bubbler'))
-            .toEqual(['keyword.control.path', 'entity.name.tag.medium', 'variable.other']);
+            .toEqual(['keyword.control.path', 'variable.other.enummember.medium', 'variable.other']);
     });
 
     it('takes a dotted key as one', () => {
@@ -74,10 +77,10 @@ describe('the TextMate grammar', () => {
     });
 
     it('does not take a joining word for a unit', () => {
-        expect(scopes('  nozzle: 2 of 6 mm', '2', 'of', '6', 'mm')).toEqual(['constant.numeric', 'keyword.operator.word', 'constant.numeric', 'keyword.other.unit']);
+        expect(scopes('  nozzle: 2 of 6 mm', '2', 'of', '6', 'mm')).toEqual(['constant.numeric', 'keyword.control.word', 'constant.numeric', 'keyword.other.unit']);
         expect(scopes('  plate: nickel, 65 x 95 x 0.5 mm', '65', 'x', '95', '0.5', 'mm'))
-            .toEqual(['constant.numeric', 'keyword.operator.word', 'constant.numeric', 'constant.numeric', 'keyword.other.unit']);
-        expect(scopes('  size: 6x1 mm', '6', 'x', '1', 'mm')).toEqual(['constant.numeric', 'keyword.operator.word', 'constant.numeric', 'keyword.other.unit']);
+            .toEqual(['constant.numeric', 'keyword.operator.size', 'constant.numeric', 'constant.numeric', 'keyword.other.unit']);
+        expect(scopes('  size: 6x1 mm', '6', 'x', '1', 'mm')).toEqual(['constant.numeric', 'keyword.operator.size', 'constant.numeric', 'keyword.other.unit']);
     });
 
     it('knows both ends of a range', () => {
@@ -87,7 +90,7 @@ describe('the TextMate grammar', () => {
 
     it('knows dates, clock times and sizes of the trade', () => {
         expect(scopes('  date: 2026-03-05 10:20', '2026-03-05 10:20')).toEqual(['constant.other.date']);
-        expect(scopes('  sun: 110 W/m2 at 07:00,', '110', 'W/m2', 'at', '07:00')).toEqual(['constant.numeric', 'keyword.other.unit', 'keyword.operator.word', 'constant.other.date']);
+        expect(scopes('  sun: 110 W/m2 at 07:00,', '110', 'W/m2', 'at', '07:00')).toEqual(['constant.numeric', 'keyword.other.unit', 'keyword.control.word', 'constant.other.date']);
         expect(scopes('  tie-rods: 8 of M6, 5 Nm', 'M6', 'Nm')).toEqual(['constant.numeric.size', 'keyword.other.unit']);
         expect(scopes('leads { section: AWG 10 }', 'AWG 10')).toEqual(['constant.numeric.size']);
     });
@@ -103,5 +106,15 @@ describe('the TextMate grammar', () => {
 
     it('does not see a number inside a name', () => {
         expect(tokenise('  needs: h2-level-low, k1')).not.toContainEqual(expect.objectContaining({ scope: 'constant.numeric.rig' }));
+    });
+
+    it('keeps step with the words and units of the language', () => {
+        for (const word of lineWords) expect(scopes(`${word} "a"`, word), word).toEqual([expect.stringMatching(/^keyword\.control/)]);
+        for (const word of joiningWords) expect(scopes(`  a: b ${word} c`, word), word).toEqual([expect.stringMatching(/^keyword\.(control|operator)/)]);
+        // Spellings of two words, and those that stand before their number, are coloured in part only.
+        const whole = unitSpellings().filter(unit => !/\s/.test(unit) && !joiningWords.has(unit));
+        const missed = whole.filter(unit => scopes(`  a: 12 ${unit}`, unit)[0] !== 'keyword.other.unit');
+        expect(whole.length).toBeGreaterThan(50);
+        expect(missed).toEqual([]);
     });
 });

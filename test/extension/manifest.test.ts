@@ -16,7 +16,7 @@ describe('the manifest', () => {
         expect(manifest).toMatchObject({
             main: './out/desktop.cjs',
             browser: './out/browser.cjs',
-            activationEvents: ['onLanguage:rig'],
+            activationEvents: ['onLanguage:rig', 'onFileSystem:rigwright-page'],
             capabilities: { untrustedWorkspaces: { supported: true }, virtualWorkspaces: true },
         });
         expect(manifest.dependencies, 'everything is in the bundles').toBeUndefined();

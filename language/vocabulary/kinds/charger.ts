@@ -8,9 +8,9 @@ export default kind({
     on: ['current'],
     properties: {
         sort: words(['tracking', 'switching', 'mains'], 'How it works: tracking finds the point of most power.', {}),
-        efficiency: quantity('fraction', 'Power out over power in.', { assume: ['94 %', 'usual for tracking ones', '± 3 %'], usual: '50 %..99 %' }),
-        'back-feeds': yesNo('Current can flow back through it at night.', {}),
-        'current-limit': quantity('current', 'Most that it gives.', { fact: true, usual: '0.5 A..200 A' }),
+        efficiency: quantity('fraction', 'Power that it gives over power that it takes.', { assume: ['94 %', 'usual for tracking ones', '± 3 %'], usual: '50 %..99 %' }),
+        'back-feeds': yesNo('Current can flow back through it at night and empty the battery.', {}),
+        'current-limit': quantity('current', 'Most current that it gives, as on its plate.', { fact: true, usual: '0.5 A..200 A' }),
         ...driven,
     },
     states: ['running', 'stopped'],

@@ -7,9 +7,9 @@ export default kind({
     on: ['hydrogen', 'oxygen', 'lye', 'water'],
     properties: {
         'cracks-at': quantity('pressure', 'Difference of pressure at which it opens. It adds to the head.', { unit: 'kPa', usual: '0.01 kPa..100 kPa', example: '${1:2 kPa}' }),
-        direction: parts([], 'From and to, if not that of its path.', { example: '${1:compressor} to ${2:cylinder}' }),
-        rating: facts([[slot('', 'pressure'), 'at?', slot('at', 'temperature', true)]], 'Pressure that it bears.', { fact: true, example: '${1:25 bar}' }),
-        drop: facts([[slot('drop', 'pressure'), 'at', slot('at', 'gas-flow')]], 'Pressure lost at a flow.', { example: '${1:1 kPa} at ${2:100 L/h}' }),
+        direction: parts([], 'From which part to which it lets gas pass, as its arrow shows; only if that is not the direction of its path.', { example: '${1:compressor} to ${2:cylinder}' }),
+        rating: facts([[slot('', 'pressure'), 'at?', slot('at', 'temperature', true)]], 'Pressure that it bears, and at which temperature, by its maker.', { fact: true, example: '${1:25 bar}' }),
+        drop: facts([[slot('drop', 'pressure'), 'at', slot('at', 'gas-flow')]], 'Pressure lost in it at a flow, by its maker or measured.', { example: '${1:1 kPa} at ${2:100 L/h}' }),
     },
     events: ['leaks back', 'sticks shut', 'sticks open'],
     template: ['cracks-at: ${1:2 kPa}', 'rating: ${2:25 bar}'],

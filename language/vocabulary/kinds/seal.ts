@@ -7,9 +7,10 @@ export default kind({
     group: 'low side',
     on: ['hydrogen', 'oxygen'],
     properties: {
-        depth: quantity('length', 'Depth of liquid that the gas must push down: its set pressure.', { usual: '10 mm..3 m', example: '${1:200 mm}' }),
+        depth: quantity('length', 'Depth of liquid that the gas must push down: its set pressure.', { neverAssumed: true, usual: '10 mm..3 m', example: '${1:200 mm}' }),
         pipe: facts([[slot('bore', 'length'), 'bore?'], [slot('length', 'length'), 'long?']], 'Bore and length of the pipe through which it relieves.', { assume: ['20 mm bore, 2 m long', 'a usual pipe'], example: '${1:20 mm} bore, ${2:2 m} long' }),
         fluid: liquidVessel.fluid,
+        body: liquidVessel.body,
         'level-shown': liquidVessel['level-shown'],
     },
     states: ['open', 'shut'],

@@ -9,11 +9,11 @@ export default kind({
     properties: {
         sort: words(['bench', 'switch-mode', 'transformer-rectifier', 'converter', 'battery-charger', 'direct-mains'],
             'What it is. It decides whether the mains is kept apart, whether the current is limited, and whether it conducts backwards.', { neverAssumed: true }),
-        mains: facts([[slot('voltage', 'voltage'), slot('frequency', 'frequency', true)]], 'Mains that it is plugged into.', {
+        mains: facts([[slot('voltage', 'voltage'), slot('frequency', 'frequency', true)]], 'Voltage and frequency of the mains that it is plugged into.', {
             assume: ['230 V 50 Hz', 'the mains of most of the world'], example: '${1:230 V 50 Hz}',
         }),
         voltage: quantity('voltage', 'Voltage that it holds, as set. Cells in series share it.', { usual: '1 V..400 V', example: '${1:28 V}' }),
-        'no-load': quantity('voltage', 'Voltage at its terminals with nothing connected.', { usual: '1 V..400 V', fact: true, example: '${1:30 V}' }),
+        'no-load': quantity('voltage', 'Voltage at its terminals with nothing connected. What bare metal can show when the stack is switched off.', { usual: '1 V..400 V', fact: true, example: '${1:30 V}' }),
         loaded: points('voltage', 'current', 'Voltage under load: one point at least. With the no-load voltage, or two points, the droop is known; without it the supply counts as stiff.', {
             example: '${1:24 V} at ${2:20 A}', fact: true,
         }),
@@ -21,13 +21,13 @@ export default kind({
         'rated-current': quantity('current', 'Current that it can give for hours, as on its plate.', { fact: true, usual: '0.1 A..500 A', example: '${1:20 A}' }),
         isolated: yesNo('Its output is kept apart from the mains by a transformer made for that. Never taken for granted in a home-made one: the wet stack hangs on it.', { fact: true, neverAssumed: true }),
         'form-factor': quantity('number', 'RMS over mean of its current: 1 for smooth direct current, more for pulses.', { usual: '1..2.5' }),
-        efficiency: quantity('fraction', 'Power out over power from the plug.', { assume: ['88 %', 'usual for switch-mode and transformer supplies', '± 5 %'], usual: '40 %..99 %' }),
-        'back-feeds': yesNo('Current can flow back into it from the charged stack when it is off.', {}),
-        'soft-start': yesNo('It limits its own inrush when switched on.', {}),
+        efficiency: quantity('fraction', 'Power given to the stack over power taken from the plug. It makes part of the cost of the gas.', { assume: ['88 %', 'usual for switch-mode and transformer supplies', '± 5 %'], usual: '40 %..99 %' }),
+        'back-feeds': yesNo('Current can flow back into it from the charged stack when it is off. That wears the plates and can harm the supply.', {}),
+        'soft-start': yesNo('It limits its own inrush when switched on. Without it a large transformer can throw the house breaker.', {}),
         'restarts-by-itself': yesNo('After a power cut it goes on by itself. Bought ones differ; try it.', { neverAssumed: true }),
-        duty: quantity('fraction', 'Share of ten minutes that it may be loaded. Welder and appliance parts are below 1.', { assume: ['100 %', 'made for continuous use unless its plate says less'], usual: '5 %..100 %' }),
+        duty: quantity('fraction', 'Share of ten minutes that it may be loaded. Welder and appliance parts are below 100 %, and a rig runs for hours.', { assume: ['100 %', 'made for continuous use unless its plate says less'], usual: '5 %..100 %' }),
         follows: part([], 'It gives the stack what this gives, and no more, as roof.power.', { example: '${1:roof.power}' }),
-        lowest: quantity('current', 'Below this it switches the stack off.', { example: '${1:3 A}' }),
+        lowest: quantity('current', 'Current below which it switches the stack off. At low current the two gases spoil each other.', { example: '${1:3 A}' }),
         ...driven,
     },
     states: ['running', 'stopped'],

@@ -7,7 +7,7 @@ export default kind({
     on: ['hydrogen', 'oxygen', 'lye', 'water'],
     ports: 'many',
     properties: {
-        bore: quantity('length', 'Its bore.', { usual: '1 mm..100 mm' }),
+        bore: quantity('length', 'Narrowest width inside.', { usual: '1 mm..100 mm' }),
     },
     events: ['leaks'],
     template: [],

@@ -1,10 +1,11 @@
-import type { CodeLens } from 'vscode-languageserver';
+import type { CodeLens, Command } from 'vscode-languageserver';
 import { assumptionRows } from '../../../language/reference/quantities.js';
+import { capital } from '../../../language/values/evaluate.js';
+import { standingOf } from '../expectation.js';
 import type { Feature } from '../feature.js';
 import type { House } from '../house.js';
-import { pageIn } from '../spot.js';
 
-/** On the title line: how many findings, how much is assumed. */
+/** On the title line: how many findings, how much is assumed. On an expectation: how it stands. */
 const codeLenses: Feature = {
     name: 'code-lenses',
     capabilities: () => ({ codeLensProvider: { resolveProvider: false } }),
@@ -15,17 +16,29 @@ const codeLenses: Feature = {
 export default codeLenses;
 
 export function lensesOf(house: House, uri: string): CodeLens[] {
-    const analysis = house.analysis(uri);
-    const page = pageIn(analysis, uri);
-    const doc = house.doc(uri);
-    if (!analysis || !page?.title || !doc || analysis.rig.isLibrary) return [];
-    const range = doc.lines.range(page.title.span);
-    const count = (s: string) => analysis.findings.filter(f => f.severity === s).length;
-    const say = (n: number, word: string) => `${n || 'no'} ${word}${n === 1 ? '' : 's'}`;
-    const assumed = assumptionRows(analysis.workings).length;
-    return [
-        { range, command: { title: `${say(count('error'), 'error')}, ${say(count('warning'), 'warning')}, ${say(count('hint'), 'hint')}`, command: '' } },
-        ...(assumed ? [{ range, command: { title: `${assumed} values assumed`, command: '' } }] : []),
-        { range, command: { title: 'local codes and licensed practice decide', command: '' } },
-    ];
+    const sight = house.sight(uri);
+    if (!sight) return [];
+    const { page, doc, analysis } = sight;
+    const lenses: CodeLens[] = [];
+    // A client that is not our own extension does not know our commands: there a lens is words only.
+    const put = (span: { start: number; end: number }, title: string, command = '') => {
+        const c: Command = { title, command: house.ownClient ? command : '' };
+        lenses.push({ range: doc.lines.range(span), command: c });
+    };
+    if (page.title && page.sort === 'rig') {
+        const { findings } = analysis;
+        const count = (s: string, word: string) => {
+            const n = findings.filter(f => f.severity === s).length;
+            return n ? `${n} ${word}${n > 1 ? 's' : ''}` : '';
+        };
+        put(page.title.span, [count('error', 'error'), count('warning', 'warning'), count('hint', 'hint')].filter(Boolean).join(', ') || 'nothing found', 'workbench.actions.view.problems');
+        const assumed = assumptionRows(analysis.workings).length;
+        if (assumed) put(page.title.span, `${assumed} assumed`, 'rigwright.writeAssumptions');
+        put(page.title.span, 'local codes and licensed practice decide');
+    }
+    for (const e of page.expects) {
+        const { is, now, missing } = standingOf(analysis.workings, e);
+        put(e.span, is === 'not known' && missing.length ? `Not known: ${missing.slice(0, 2).join(', ')} ${missing.length > 1 ? 'are' : 'is'} missing` : is === 'not worked out' ? 'Read, not worked out yet' : `${capital(is)}${now ? `: ${now}` : ''}`);
+    }
+    return lenses;
 }

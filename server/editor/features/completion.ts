@@ -1,5 +1,5 @@
 /** What may come next, from the vocabulary and the rig: never a second parse. */
-import { CompletionItemKind, InsertTextFormat, type CompletionItem } from 'vscode-languageserver';
+import { CompletionItemKind, CompletionTriggerKind, InsertTextFormat, type CompletionItem } from 'vscode-languageserver';
 import { namesAfterPoint } from '../../../language/quantities/check-names.js';
 import { quantityOf } from '../../../language/quantities/index.js';
 import { propertyText } from '../../../language/reference/explain.js';
@@ -9,253 +9,421 @@ import { stages, type Page, type Part, type Rig } from '../../../language/rig/ri
 import { allRules } from '../../../language/rules/index.js';
 import { gasDifference, measures, type MeasureName } from '../../../language/units/dimension.js';
 import { unitOf } from '../../../language/units/unit.js';
+import { parseValue } from '../../../language/values/parse-value.js';
 import { media, type Kind, type Medium, type Property, type SlotType } from '../../../language/vocabulary/define.js';
 import { kinds } from '../../../language/vocabulary/index.js';
 import { momentary } from '../../../language/vocabulary/momentary.js';
 import type { Analysis } from '../../../language/index.js';
 import type { Feature } from '../feature.js';
-import type { House } from '../house.js';
-import { pageIn } from '../spot.js';
+import type { House, Position } from '../house.js';
+import { nextInValue } from '../next-in-value.js';
+import { markup, plainTemplate } from '../plain-text.js';
+import { quietAt } from '../spot.js';
 
 const completion: Feature = {
     name: 'completion',
-    capabilities: () => ({ completionProvider: { triggerCharacters: [':', '.', ' ', '>', '-', '"'], resolveProvider: false } }),
+    capabilities: () => ({ completionProvider: { triggerCharacters: [':', '.', ' ', '>', '"'], resolveProvider: false } }),
     register(connection, house) {
-        connection.onCompletion(({ textDocument, position, context }) => {
-            // A blank opens the list only where something is expected: after a colon, an arrow, a number.
-            const items = completionsAt(house, textDocument.uri, position);
-            return context?.triggerCharacter === ' ' && items.length > 40 ? [] : items;
-        });
+        connection.onCompletion(({ textDocument, position, context }) =>
+            completionsAt(house, textDocument.uri, position, context?.triggerKind === CompletionTriggerKind.TriggerCharacter ? context.triggerCharacter : undefined));
     },
 };
 export default completion;
 
-const item = (label: string, kind: CompletionItemKind, more: Partial<CompletionItem> = {}): CompletionItem => ({ label, kind, ...more });
+/** A suggestion before it is fitted to the place and the client. */
+interface Idea {
+    readonly label: string;
+    readonly kind: CompletionItemKind;
+    /** What is put in; the label if left out. */
+    readonly text?: string;
+    /** `text` has tab stops. */
+    readonly template?: boolean;
+    readonly detail?: string;
+    readonly doc?: string;
+    /** Small first. */
+    readonly rank?: number;
+    /** Opens the list again behind it: after `part.`. */
+    readonly again?: boolean;
+    /** Replaces as many characters before the cursor; the word being typed if left out. */
+    readonly over?: number;
+}
+/** A blank opens the list by itself only where something is expected. */
+const expectsMore = /(?:[:>,]|\d|\b(?:allow|on|use|path|like|expect|until|with|during|if|and|or|at))\s$/;
 
-export function completionsAt(house: House, uri: string, position: { line: number; character: number }): CompletionItem[] {
-    const analysis = house.analysis(uri);
-    const page = pageIn(analysis, uri) ?? house.page(uri);
-    const doc = house.doc(uri);
-    if (!analysis || !page || !doc) return [];
-    const offset = doc.lines.offset(position);
-    const before = doc.lines.lineText(position.line).slice(0, position.character);
-    if (/(?:^|[^"])#/.test(before.replace(/"[^"]*"/g, '')) && before.includes('#')) return [];
-    const items = new Completer(house, analysis, page, offset, before).list();
-    const snippets = house.client.textDocument?.completion?.completionItem?.snippetSupport ?? false;
-    return items.map((i, n) => {
-        const ready = { ...i, sortText: i.sortText ?? String(n).padStart(4, '0') };
-        if (!snippets && ready.insertTextFormat === InsertTextFormat.Snippet) {
-            ready.insertText = plainText(ready.insertText ?? ready.label);
-            delete ready.insertTextFormat;
-        }
-        return ready;
+/** @param trigger the character that opened the list by itself, if one did */
+export function completionsAt(house: House, uri: string, position: Position, trigger?: string): CompletionItem[] {
+    const sight = house.sight(uri);
+    if (!sight) return [];
+    const { doc, page, analysis } = sight;
+    const line = doc.lines.lineText(position.line);
+    const before = line.slice(0, position.character);
+    const quiet = quietAt(line, before.length);
+    if (quiet === 'comment' || (quiet === 'quoted' && !/^\s*use\s+"[^"]*$/.test(before))) return [];
+    if (trigger === ' ' && !expectsMore.test(before)) return [];
+    if (trigger === '>' && !/->$/.test(before)) return [];
+    if (trigger === '"' && !/^\s*use\s+"$/.test(before)) return [];
+    const ideas = new Completer(house, analysis, page, doc.lines.offset({ line: position.line, character: before.length }), before, line.slice(before.length)).ideas();
+    const can = house.client.textDocument?.completion?.completionItem;
+    const word = /[\p{L}\p{N}_-]*$/u.exec(before)![0].length;
+    const seen = new Set<string>();
+    return ideas.filter(i => !seen.has(i.label) && seen.add(i.label)).map((i, n) => {
+        const over = i.over ?? word;
+        const snippet = !!i.template && !!can?.snippetSupport;
+        const item: CompletionItem = {
+            label: i.label, kind: i.kind, sortText: `${String(i.rank ?? 5).padStart(2, '0')}${String(n).padStart(4, '0')}`, filterText: i.label,
+            textEdit: { range: { start: { line: position.line, character: before.length - over }, end: position }, newText: i.template && !snippet ? plainTemplate(i.text ?? i.label) : i.text ?? i.label },
+        };
+        if (snippet) item.insertTextFormat = InsertTextFormat.Snippet;
+        if (i.detail) item.detail = i.detail;
+        if (i.doc) item.documentation = markup(i.doc, can?.documentationFormat);
+        if (i.again && house.ownClient) item.command = { title: 'more', command: 'editor.action.triggerSuggest' };
+        return item;
     });
 }
-/** A template without its tab stops. */
-export function plainText(snippet: string): string {
-    return snippet.replace(/\$\{\d+\|([^,|]*)[^}]*\}/g, '$1').replace(/\$\{\d+:([^}]*)\}/g, '$1').replace(/\$\{?\d+\}?/g, '');
-}
+
+const NAME = '[\\p{L}_][\\p{L}\\p{N}_-]*';
+const driving = new Set(['switch', 'trip', 'contactor', 'relay', 'timer', 'button', 'stop-button', 'analyser', 'detector', 'solid-state-relay', 'controller', 'override', 'sensor']);
+/** In the order in which a rig is usually written down. */
+const groupOrder = ['current', 'cells', 'low side', 'use', 'world', 'high side', 'control', 'records', 'statements'] as const;
+const usualEnds: Record<Medium, readonly string[]> = { hydrogen: ['outdoors', 'room', 'plugged', 'user'], oxygen: ['outdoors', 'room', 'plugged'], lye: ['drain', 'plugged'], water: ['tap', 'drain'], current: ['mains'] };
+const onEveryPart = new Set(['note', 'source', 'price', 'only-in']);
 
 class Completer {
     private readonly rig: Rig;
-    constructor(private readonly house: House, private readonly analysis: Analysis, private readonly page: Page, private readonly offset: number, private readonly before: string) {
+    constructor(private readonly house: House, private readonly analysis: Analysis, private readonly page: Page, private readonly offset: number, private readonly before: string, private readonly behind: string) {
         this.rig = analysis.rig;
     }
-    list(): CompletionItem[] {
+    ideas(): Idea[] {
         const { before } = this;
-        const use = /^\s*use\s+("?)([^"]*)$/.exec(before);
-        if (use) return this.files(use[1] === '"');
-        const title = /^\s*rig\s+"[^"]*"\s*,\s*[\w-]*$/.exec(before);
-        if (title) return stages.map(s => item(s, CompletionItemKind.EnumMember, { documentation: 'How far the rig is.' }));
-        const path = /^\s*path\s+(.*)$/.exec(before);
-        if (path) return this.path(path[1]);
-        const continued = this.openPath();
-        if (continued) return this.stops(continued.medium, continued.last);
-        const allow = /^\s*allow\s+(.*)$/.exec(before);
-        if (allow) return this.allow(allow[1]);
-        const expect = /^\s*(?:expect|let\s+[\p{L}\p{N}_-]+\s*=)\s+(.*)$/u.exec(before);
-        if (expect) return this.afterPoint(expect[1]) ?? this.units(expect[1]) ?? [...this.parts(() => true, '.'), ...this.lets(), ...this.expectWords(expect[1], before.trimStart().startsWith('expect'))];
-        const like = /^\s*(\S+)(?:\s+\S+)?\s+like\s+[\p{L}\p{N}_-]*$/u.exec(before);
-        if (like) return this.parts(p => p.kindWord === like[1], '', true);
-        const part = this.page.parts.find(p => p.inside && p.inside.start <= this.offset && this.offset <= Math.max(p.inside.end, p.inside.start));
+        let m: RegExpExecArray | null;
+        if ((m = /^\s*use\s+("?)([^"]*)$/.exec(before))) return this.files(m[1] === '"', m[2]);
+        if (/^\s*rig\s+"[^"]*"\s*,\s*[\w-]*$/.test(before)) return stages.map(s => ({ label: s, kind: CompletionItemKind.EnumMember, doc: 'How far the rig is.' }));
+        if (/^\s*(?:rig|library)\s/.test(before)) return [];
+        if ((m = /^\s*path\s+(.*)$/.exec(before))) return this.path(m[1]);
+        const going = this.openPath();
+        if (going) return this.stops(going.medium, going.last);
+        if ((m = /^\s*allow\s+(.*)$/.exec(before))) return this.allow(m[1]);
+        if ((m = /^\s*expect\s+(.*)$/.exec(before))) return this.expectation(m[1]);
+        if ((m = new RegExp(`^\\s*let\\s+${NAME}\\s*=\\s*(.*)$`, 'u').exec(before))) return this.expression(m[1]);
+        if (/^\s*let\s/.test(before)) return [];
+        const part = this.blockHere();
         if (part?.kind) return this.inside(part, part.kind);
+        if ((m = new RegExp(`^\\s*(${NAME})(?:\\s+${NAME})?\\s+like\\s+[\\p{L}\\p{N}_-]*$`, 'u').exec(before))) return this.alike(m[1]);
+        if ((m = new RegExp(`^\\s*(${NAME})(?:\\s+${NAME})?\\s+[a-z]*$`, 'u').exec(before)) && kinds.has(m[1])) return this.alike(m[1]).length ? [{ label: 'like', kind: CompletionItemKind.Keyword, text: 'like ', again: true, doc: 'Copies the properties of another part of the same kind.' }] : [];
         if (/^\s*[\p{L}\p{N}_-]*$/u.test(before)) return this.lineStart();
         return [];
     }
 
     // ---- where a line begins --------------------------------------------------------------------------------------
 
-    private lineStart(): CompletionItem[] {
-        const missing = (k: Kind) => (!(this.rig.parts.get(k.name) && !this.rig.parts.get(k.name)!.implied) ? 0 : 1);
+    private lineStart(): Idea[] {
+        const later = this.inAYear();
         const words: [string, string, string][] = [
             ['path', 'path ${1|hydrogen,oxygen,lye,water,current|}: ${2:stack} -> ${3}', 'What is joined to what, in order.'],
             ['expect', 'expect ${1:stack.volts-per-cell} < ${2:2.2 V}', 'A requirement of your own, checked as you type.'],
             ['let', 'let ${1:name} = ${2:value}', 'A named value.'],
             ['use', 'use "${1:parts.rig}"', 'Another file of this rig, or a library.'],
-            ['allow', 'allow ${1:rule} on ${2:part} until ${3:2027-01-31} by ${4:name} because "${5:reason}"', 'Turn a rule down, with a reason and an end.'],
+            ['allow', `allow \${1:rule} on \${2:part} until \${3:${later}} by \${4:name} because "\${5:reason}"`, 'Turns a rule down, with a reason and an end.'],
         ];
-        if (!this.page.title) words.unshift(['rig', 'rig "${1:Title}", ${2|idea,drawn,built,running,retired|}', 'The title line: name and stage.'], ['library', 'library "${1:Title}"', 'A file of patterns.']);
-        const kindItems = [...kinds.values()].sort((a, b) => missing(a) - missing(b) || (a.group === 'statements' || a.group === 'records' ? 1 : 0) - (b.group === 'statements' || b.group === 'records' ? 1 : 0)).map(k =>
-            item(k.name, CompletionItemKind.Class, { detail: k.group, documentation: k.doc, insertText: blockTemplate(k), insertTextFormat: InsertTextFormat.Snippet, sortText: `${missing(k) ? '2' : '1'}${k.group === 'statements' || k.group === 'records' ? 'z' : 'a'}${k.name}` }));
-        return [...words.map(([label, text, doc]) => item(label, CompletionItemKind.Keyword, { insertText: text, insertTextFormat: InsertTextFormat.Snippet, documentation: doc, sortText: `1b${label}` })), ...kindItems];
+        if (!this.page.title) words.unshift(['rig', 'rig "${1:Title}", ${2|idea,drawn,built,running,retired|}', 'The title line: name and stage.'], ['library', 'library "${1:Title}"', 'A file of patterns, in no rig until like names them.']);
+        const rank = (k: Kind) => {
+            const there = [...this.rig.parts.values()].some(p => p.kind === k && !p.implied);
+            return (there && (k.single || k.always) ? 12 : there ? 2 : 0) + groupOrder.indexOf(k.group);
+        };
+        return [
+            ...words.map(([label, text, doc], n) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: this.page.title || n > 1 ? 3 : 0 })),
+            ...[...kinds.values()].map(k => ({ label: k.name, kind: CompletionItemKind.Class, text: this.block(k), template: true, detail: k.group, doc: k.doc, rank: rank(k) })),
+        ];
     }
-    private files(quoted: boolean): CompletionItem[] {
-        const here = this.page.file.split('/').slice(0, -1).join('/');
-        const files = [...this.house.allDocs()].filter(d => d.uri !== this.page.file && d.uri.startsWith(`${here}/`)).map(d => decodeURIComponent(d.uri.slice(here.length + 1)));
-        return [...files.map(f => item(f, CompletionItemKind.File, { insertText: quoted ? f : `"${f}"` })), ...(quoted ? [] : shippedNames().map(n => item(n, CompletionItemKind.Module, { documentation: 'A library that comes with Rigwright.' })))];
+    /** A new part of a kind, with its usual lines. The name comes first where it needs one. */
+    private block(kind: Kind): string {
+        const lines = kind.template ?? [];
+        const nameless = (kind.single || kind.always || kind.group === 'cells') && ![...this.rig.parts.values()].some(p => p.name === kind.name && !p.implied);
+        let name = '';
+        if (!nameless) {
+            let n = 1;
+            while (this.rig.parts.has(`${kind.name}-${n}`)) n++;
+            name = ` \${1:${kind.name}-${n}}`;
+        }
+        if (!lines.length) return Object.keys(kind.properties).length <= onEveryPart.size + 2 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
+        const shifted = nameless ? lines : lines.map(l => l.replace(/\$\{(\d+)/g, (_, n: string) => `\${${Number(n) + 1}`));
+        return `${kind.name}${name} {\n${shifted.map(l => `  ${keyed(l.slice(0, l.indexOf(':')), l.slice(l.indexOf(':') + 1).trim())}`).join('\n')}\n}`;
+    }
+    private alike(kindWord: string): Idea[] {
+        return [...this.rig.parts.values(), ...this.rig.patterns.values()].filter(p => p.kindWord === kindWord && !p.implied).map(p => this.partIdea(p));
+    }
+    private files(quoted: boolean, typed: string): Idea[] {
+        const folder = this.page.file.slice(0, this.page.file.lastIndexOf('/') + 1);
+        const known = new Set([...this.house.neighbours(this.page.file), ...[...this.house.allDocs()].map(d => d.uri)]);
+        const names = [...known].filter(u => u !== this.page.file && u.startsWith(folder)).map(u => decode(u.slice(folder.length))).sort();
+        const over = quoted ? typed.length : undefined;
+        return [
+            ...names.map(f => ({ label: f, kind: CompletionItemKind.File, text: quoted ? f : `"${f}"`, over, rank: 1 })),
+            ...(quoted ? [] : shippedNames().map(n => ({ label: n, kind: CompletionItemKind.Module, doc: 'A library that comes with Rigwright.' }))),
+        ];
     }
 
     // ---- paths ------------------------------------------------------------------------------------------------------
 
-    private path(rest: string): CompletionItem[] {
-        const head = /^([\p{L}-]*)$/u.exec(rest);
-        if (head) return media.map(m => item(m, CompletionItemKind.EnumMember, { insertText: `${m}: ` }));
+    private path(rest: string): Idea[] {
+        if (/^[\p{L}-]*$/u.test(rest)) return media.map(m => ({ label: m, kind: CompletionItemKind.EnumMember, text: this.behind.trimStart().startsWith(':') ? m : `${m}: `, again: true }));
         const medium = rest.split(':')[0].trim() as Medium;
         const stops = rest.slice(rest.indexOf(':') + 1).split('->').map(s => s.trim());
-        return this.stops(medium, stops.at(-2));
+        if (stops.length > 1 || /:\s*[\p{L}\p{N}_.-]*$/u.test(rest)) {
+            // Behind a whole name and a blank comes the arrow.
+            if (/[\p{L}\p{N}_-]\s+$/u.test(rest)) return [{ label: '->', kind: CompletionItemKind.Operator, text: '-> ', again: true }];
+            return this.stops(medium, stops.at(-2));
+        }
+        return /[\p{L}\p{N}_-]\s+$/u.test(rest) ? [{ label: '->', kind: CompletionItemKind.Operator, text: '-> ', again: true }] : [];
     }
     /** A path that goes on from a line before. */
     private openPath(): { medium: Medium; last: string | undefined } | undefined {
         if (!/^\s*(?:[\p{L}\p{N}_.-]+\s*->\s*)*[\p{L}\p{N}_.-]*$/u.test(this.before)) return undefined;
-        const upTo = this.page.text.slice(0, this.offset);
+        const upTo = this.page.text.slice(Math.max(0, this.offset - 2000), this.offset);
         const m = /(?:^|\n)[ \t]*path[ \t]+([\p{L}-]+)[ \t]*:([^:{}"]*)$/u.exec(upTo);
-        if (!m || !/->\s*(?:\n\s*)?[\p{L}\p{N}_.-]*$/u.test(m[2]) || /\n\s*\n/.test(m[2])) return undefined;
+        if (!m || !/->\s*(?:#[^\n]*)?\n[ \t]*(?:[\p{L}\p{N}_.-]+\s*->\s*)*[\p{L}\p{N}_.-]*$/u.test(m[2]) || /\n\s*\n/.test(m[2])) return undefined;
         return { medium: m[1] as Medium, last: m[2].split('->').map(s => s.trim()).at(-2) };
     }
-    private stops(medium: Medium, last: string | undefined): CompletionItem[] {
+    private stops(medium: Medium, last: string | undefined): Idea[] {
         const used = new Set(this.rig.paths.filter(p => p.medium === medium).flatMap(p => p.stops.map(s => s.name)));
-        const fits = [...this.rig.parts.values()].filter(p => !p.pattern && p.kind?.on.includes(medium) && p.name !== last);
+        const fits = [...this.rig.parts.values()].filter(p => !p.pattern && !p.implied && p.kind?.on.includes(medium) && p.name !== last);
+        const ports = medium === 'lye' ? [...this.rig.parts.values()].filter(p => p.kindWord === 'stack').flatMap(p => ['hydrogen', 'oxygen'].map(side => `${p.name}.${side}`)) : [];
+        const word = /[\p{L}\p{N}_.-]*$/u.exec(this.before)![0].length;
         return [
-            ...fits.sort((a, b) => Number(used.has(a.name)) - Number(used.has(b.name))).map(p => item(p.name, CompletionItemKind.Variable, { detail: p.kindWord, documentation: p.kind?.doc })),
-            ...[...pathEnds].map(e => item(e, CompletionItemKind.EnumMember, { documentation: 'Where the path ends.' })),
-            ...[...kinds.values()].filter(k => k.on.includes(medium) && !this.rig.parts.has(k.name)).map(k => item(k.name, CompletionItemKind.Class, { detail: 'a part of this kind, all assumed', documentation: k.doc })),
+            ...fits.map(p => ({ ...this.partIdea(p), rank: used.has(p.name) ? 4 : 3 })),
+            ...ports.map(label => ({ label, kind: CompletionItemKind.Field, over: word, rank: 4 })),
+            ...[...pathEnds].map(e => ({ label: e, kind: CompletionItemKind.EnumMember, detail: 'where the path ends', rank: usualEnds[medium]?.includes(e) ? 5 : 9 })),
+            ...[...kinds.values()].filter(k => k.on.includes(medium) && !fits.some(p => p.name === k.name)).map(k => ({ label: k.name, kind: CompletionItemKind.Class, detail: 'a part of this kind, all of it assumed', doc: k.doc, rank: 6 })),
         ];
     }
-    private allow(rest: string): CompletionItem[] {
+
+    // ---- permissions and expectations -----------------------------------------------------------------------------
+
+    private allow(rest: string): Idea[] {
         if (/^[\w-]*$/.test(rest)) {
-            const fired = new Set(this.analysis.findings.map(f => f.rule));
-            return allRules.filter(r => r.check).map(r => item(r.name, CompletionItemKind.Function, { detail: r.severity, documentation: r.summary, sortText: `${fired.has(r.name) ? 0 : 1}${r.name}` }));
+            const told = new Set(this.analysis.findings.map(f => f.rule));
+            return allRules.filter(r => r.check).map(r => ({ label: r.name, kind: CompletionItemKind.Function, detail: r.severity, doc: r.summary, rank: told.has(r.name) ? 1 : 5 }));
         }
-        if (/\bon\s+[\p{L}\p{N}_-]*$/u.test(rest)) return this.parts(() => true);
-        return [['on', 'on ${1:part}'], ['until', 'until ${1:2027-01-31}'], ['by', 'by ${1:name}'], ['because', 'because "${1:reason}"']].filter(([w]) => !new RegExp(`\\b${w}\\b`).test(rest))
-            .map(([label, text]) => item(label, CompletionItemKind.Keyword, { insertText: text, insertTextFormat: InsertTextFormat.Snippet }));
+        if (/\bon\s+[\p{L}\p{N}_-]*$/u.test(rest)) return this.parts(p => !p.kind?.statement);
+        if (/\buntil\s+[\d-]*$/.test(rest)) return [{ label: this.inAYear(), kind: CompletionItemKind.Value, detail: 'a year from now', over: /[\d-]*$/.exec(rest)![0].length }];
+        if (/\b(?:by|because)\s+\S*$/.test(rest)) return [];
+        return [['on', 'on ${1:part}'], ['until', `until \${1:${this.inAYear()}}`], ['by', 'by ${1:name}'], ['because', 'because "${1:reason}"']].filter(([w]) => !new RegExp(`\\b${w}\\b`).test(rest))
+            .map(([label, text]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true }));
+    }
+    private expectation(rest: string): Idea[] {
+        const parts = (of: (p: Part) => boolean) => this.parts(of);
+        if (/^with\s+(?:[^:]*,\s*)?[\p{L}\p{N}_-]*$/u.test(rest)) return parts(p => p.kindWord === 'variant');
+        if (/^during\s+[\p{L}\p{N}_-]*$/u.test(rest)) return parts(p => p.kindWord === 'scenario');
+        const happening = new RegExp(`^if\\s+(${NAME})\\s+([\\p{L} -]*)$`, 'u').exec(rest);
+        if (happening) return this.can(happening[1], 'events', happening[2].length);
+        if (/^if\s+[\p{L}\p{N}_-]*$/u.test(rest)) return parts(p => !!p.kind?.events.length);
+        const clause = rest.slice(/^(?:with|during|if)\b/.test(rest) ? rest.indexOf(':') + 1 : 0).split(',').at(-1)!.trimStart();
+        const timed = /^(?:always|never|at end|at \d{1,2}:\d{2}|within \S+ \S+(?: of \d{1,2}:\d{2})?|after \S+ \S+|from \d{1,2}:\d{2} to \d{1,2}:\d{2}(?: always| never)?)\s+(.*)$/.exec(clause)?.[1];
+        const state = new RegExp(`^(${NAME})\\s+(?:not\\s+)?([\\p{L} -]*)$`, 'u').exec(timed ?? (/:/.test(rest) ? clause : ''));
+        if (state && this.rig.parts.has(state[1])) return [...this.can(state[1], 'states', state[2].length), { label: 'not', kind: CompletionItemKind.Keyword, text: 'not ' }];
+        const ideas = this.expression(timed ?? clause);
+        if (rest.trim() && !/:\s*$/.test(rest)) return ideas;
+        const when = rest.trim() ? [] : [['with', 'with ${1:variant}: ${2}', 'In a variant of the rig.'], ['if', 'if ${1:part} ${2:lost}: ${3}', 'After something has happened.'], ['during', 'during ${1:scenario}: ${2}', 'While a scenario runs.']];
+        const times = [['always', 'always ${1}', 'At all times.'], ['never', 'never ${1}', 'At no time.'], ['within', 'within ${1:2 s} ${2}', 'At the latest then.'], ['at end', 'at end ${1}', 'When the scenario is over.']];
+        return [...ideas, ...[...when, ...times].map(([label, text, doc]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: 6 }))];
+    }
+    /** What a part can be, or what can befall it: may be several words. */
+    private can(name: string, what: 'states' | 'events', over: number): Idea[] {
+        const kind = this.rig.parts.get(name)?.kind;
+        const first = kind?.[what] ?? [];
+        return [...first, ...(what === 'states' ? kind?.events ?? [] : [])].map((label, n) => ({ label, kind: CompletionItemKind.EnumMember, over, rank: n < first.length ? 3 : 5 }));
+    }
+    /** Arithmetic on names: a part's numbers after its point, units after a number. */
+    private expression(typed: string): Idea[] {
+        const after = this.afterPoint(typed);
+        if (after) return after;
+        // The unit follows what is compared or added: the number named last.
+        const named = [...typed.matchAll(new RegExp(`(${NAME})\\.([\\p{L}][\\p{L}\\p{N}_.-]*)`, 'gu'))].at(-1);
+        const part = named && this.rig.parts.get(named[1]);
+        const measure = part && this.measureOf(part, named[2]);
+        const units = this.units(typed, measure ? [measure] : undefined, measure && part ? quantityOf(part.kindWord).get(named[2])?.unit : undefined);
+        if (units) return units;
+        if (/[\p{L}\p{N}_]\s+[\p{L}]*$/u.test(typed) && !/(?:\b(?:and|between)|[-<>=+*/(])\s*[\p{L}]*$/u.test(typed)) {
+            return [['<', 'less than'], ['>', 'more than'], ['between', 'between … and …']].filter(([w]) => !typed.includes(w)).map(([label, detail]) => ({ label, kind: CompletionItemKind.Operator, text: label === 'between' ? 'between ${1} and ${2}' : `${label} `, template: label === 'between', detail }));
+        }
+        return [...this.parts(p => !p.kind?.statement, '.'), ...this.lets()];
     }
 
     // ---- in a block -------------------------------------------------------------------------------------------------
 
-    private inside(part: Part, kind: Kind): CompletionItem[] {
-        const entry = [...part.entries.values()].find(e => e.keySpan.end <= this.offset && this.offset <= Math.max(e.span.end, e.keySpan.end + 1) + 1 && /:/.test(this.page.text.slice(e.keySpan.end, this.offset)));
-        const sameLine = /([\p{L}_][\p{L}\p{N}_.-]*)[ \t]*:([^:]*)$/u.exec(this.before);
-        const key = entry && this.page.text.slice(entry.keySpan.end, this.offset).split('\n').length > 1 ? entry.key : sameLine?.[1] ?? entry?.key;
-        const typed = entry && key === entry.key ? this.page.text.slice(entry.keySpan.end, this.offset).replace(/^\s*:/, '') : sameLine?.[2];
-        // Three blanks after a value in a one-line block begin the next key.
-        if (key && typed !== undefined && !(/\S\s{2,}[\p{L}-]*$/u.test(typed) && !typed.includes('\n'))) return this.value(part, kind, key, typed);
-        if (/\.$|[\p{L}\p{N}_-]\.[\p{L}\p{N}_-]*$/u.test(this.before) && kind.statement) return this.afterPoint(this.before) ?? [];
-        return this.keys(part, kind);
-    }
-    private keys(part: Part, kind: Kind): CompletionItem[] {
-        const given = new Set(part.entries.keys());
-        const oneLine = part.inside ? !this.page.text.slice(part.inside.start, part.inside.end).includes('\n') : false;
-        const order = kind.template?.map(t => t.split(':')[0]) ?? [];
-        const rank = (p: Property) => (order.includes(p.name) ? order.indexOf(p.name) : p.neverAssumed ? 100 : ['note', 'source', 'price', 'only-in'].includes(p.name) ? 900 : 300);
-        const items = Object.values(kind.properties).filter(p => !given.has(p.name)).sort((a, b) => rank(a) - rank(b)).map(p =>
-            item(p.name, CompletionItemKind.Property, {
-                detail: p.assume ? `assumed ${p.assume.value}` : p.neverAssumed ? 'never assumed' : undefined, documentation: { kind: 'markdown', value: propertyText(p) },
-                insertText: oneLine ? `${p.name}: ${p.example}` : `${`${p.name}:`.padEnd(18)}${p.example}`, insertTextFormat: InsertTextFormat.Snippet,
-            }));
-        return kind.statement ? [...items, ...this.parts(p => !p.kind?.statement, '.')] : items;
-    }
-    private value(part: Part, kind: Kind, key: string, typed: string): CompletionItem[] {
-        const dotted = key.includes('.') ? key.split('.') : undefined;
-        const target = dotted && this.rig.parts.get(dotted[0]);
-        const property = dotted ? target?.kind?.properties[dotted[1]] : kind.properties[key];
-        const last = typed.split(',').at(-1)!;
-        const afterPoint = this.afterPoint(last);
-        if (afterPoint) return afterPoint;
-        const slots = property?.items.flatMap(i => i.filter((a): a is Exclude<typeof a, string> => typeof a !== 'string').map(a => a.type)) ?? [];
-        const measure = dotted && !property ? this.measureOf(target, dotted.slice(1).join('.')) : undefined;
-        const units = this.units(last, measure ? [measure] : key === 'makes' || key === 'breaks' || key === 'trips' || key === 'alarm' ? this.sensedMeasures(part) : slots);
-        if (units) return units;
-        const items: CompletionItem[] = [];
-        for (const type of slots) {
-            if (typeof type === 'object' && 'words' in type) items.push(...type.words.map(w => item(w, CompletionItemKind.EnumMember)));
-            else if (type === 'yes-no') items.push(item('yes', CompletionItemKind.EnumMember), item('no', CompletionItemKind.EnumMember));
-            else if (typeof type === 'object' && 'part' in type) items.push(...this.parts(p => (type.part.length ? type.part.includes(p.kindWord) : !p.kind?.statement) && p.name !== part.name));
-            else if (type === 'condition') items.push(...this.parts(p => ['switch', 'trip', 'contactor', 'relay', 'timer', 'button', 'stop-button', 'analyser', 'detector', 'solid-state-relay', 'controller', 'override', 'sensor'].includes(p.kindWord) && p.name !== part.name));
-            else if (type === 'quantity') items.push(...this.parts(p => !p.kind?.statement && p.kind?.group !== 'control', '.'));
+    /** The part in whose block the cursor is; a block that nobody has closed yet reaches to the next line that begins something. */
+    private blockHere(): Part | undefined {
+        const { text } = this.page;
+        let found: Part | undefined;
+        for (const p of this.page.parts) {
+            if (!p.inside || p.inside.start > this.offset) continue;
+            const closed = text[p.inside.end] === '}';
+            if (this.offset <= p.inside.end || (!closed && !text.slice(p.inside.end, this.offset).trim())) found = p;
         }
-        if (property && !last.trim()) {
-            items.unshift(...this.example(property));
-            if (property.none && !items.some(i => i.label === 'none')) items.push(item('none', CompletionItemKind.EnumMember, { documentation: 'There is none.', sortText: '8' }));
-            items.push(item('unknown', CompletionItemKind.EnumMember, { documentation: 'Looked, and could not find out.', sortText: '9' }));
-        }
-        if (!slots.length || slots.some(isNumber)) items.push(...this.lets());
-        return [...new Map(items.map(i => [i.label, i])).values()];
+        return found;
     }
-    private example(property: Property): CompletionItem[] {
-        const text = plainText(property.example);
-        return text && /\d/.test(text) && property.items.some(i => i.some(a => typeof a !== 'string' && isNumber(a.type)))
-            ? [item(text, CompletionItemKind.Value, { detail: property.assume ? `assumed: ${property.assume.because}` : 'as in', insertText: property.example, insertTextFormat: InsertTextFormat.Snippet, sortText: '0' })] : [];
+    private inside(part: Part, kind: Kind): Idea[] {
+        const upTo = this.page.text.slice(part.inside!.start, this.offset);
+        const entry = [...part.entries.values()].filter(e => e.keySpan.end <= this.offset).at(-1);
+        const colon = entry ? this.page.text.indexOf(':', entry.keySpan.end) : -1;
+        if (!entry || colon < 0 || colon >= this.offset) return this.keys(part, kind);
+        const typed = this.page.text.slice(colon + 1, this.offset);
+        // On a later line the value goes on only if it plainly does, as after a comma.
+        if (typed.includes('\n') && !/[,+*/(]\s*(?:#[^\n]*)?\n\s*[^\n]*$|->\s*\n[^\n]*$/.test(typed)) return this.keys(part, kind);
+        const oneLine = !upTo.includes('\n');
+        const value = this.value(part, kind, entry.key, typed);
+        if (!oneLine || !/\S\s+[\p{L}-]*$/u.test(typed)) return value;
+        // In a block on one line a whole value may be followed by the next property.
+        const whole = typed.replace(/[\p{L}-]*$/u, '');
+        const property = entry.property;
+        const complete = property ? nextInValue(property, whole).complete : true;
+        if (/\s{2,}[\p{L}-]*$/u.test(typed) && complete) return this.keys(part, kind);
+        return complete && !/,\s*$/.test(whole) ? [...value, ...this.keys(part, kind).map(i => ({ ...i, rank: 8, text: `  ${i.text ?? i.label}` }))] : value;
+    }
+    private keys(part: Part, kind: Kind): Idea[] {
+        const word = /[\p{L}\p{N}_.-]*$/u.exec(this.before)![0];
+        if (word.includes('.')) return kind.statement ? this.afterPoint(word) ?? [] : [];
+        const { text } = this.page;
+        const oneLine = !text.slice(part.inside!.start, part.inside!.end).includes('\n');
+        const order = kind.template?.map(t => t.slice(0, t.indexOf(':'))) ?? [];
+        const rank = (p: Property) => (order.includes(p.name) ? 1 : onEveryPart.has(p.name) ? 9 : p.neverAssumed ? 3 : p.assume ? 5 : 4);
+        // Where a colon stands behind the word already, its value stays.
+        const valued = /^[\p{L}\p{N}_-]*\s*:/u.test(this.behind);
+        const given = (p: Property) => part.entries.has(p.name) && !(this.offset >= part.entries.get(p.name)!.keySpan.start && this.offset <= part.entries.get(p.name)!.keySpan.end);
+        const ideas: Idea[] = Object.values(kind.properties).filter(p => !given(p)).sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name)).map(p => ({
+            label: p.name, kind: CompletionItemKind.Property, rank: rank(p), doc: propertyText(p),
+            detail: p.assume ? `assumed ${p.assume.value}` : p.neverAssumed ? 'never assumed' : undefined,
+            text: valued ? p.name : oneLine ? `${p.name}: ${p.example}` : keyed(p.name, p.example), template: !valued,
+        }));
+        return kind.statement ? [...ideas, ...this.parts(p => !p.kind?.statement, '.').map(i => ({ ...i, rank: 2 }))] : ideas;
+    }
+    /** @param typed what stands behind the colon, up to the cursor */
+    private value(part: Part, kind: Kind, key: string, typed: string): Idea[] {
+        const dotted = key.split('.');
+        const target = dotted.length > 1 ? this.rig.parts.get(dotted[0]) : undefined;
+        const property = dotted.length > 1 ? target?.kind?.properties[dotted[1]] : kind.properties[key];
+        const item = typed.slice(typed.lastIndexOf(',') + 1);
+        const after = this.afterPoint(item);
+        if (after) return after;
+        if (!property) {
+            const measure = target && this.measureOf(target, dotted.slice(1).join('.'));
+            return this.units(item, measure ? [measure] : undefined) ?? [];
+        }
+        const word = /[\p{L}][\p{L}\p{N}_.-]*$/u.exec(typed)?.[0] ?? '';
+        // Directly behind a digit, letters are the beginning of a unit.
+        const glued = /\d$/.test(typed.slice(0, typed.length - word.length));
+        const next = nextInValue(property, typed.slice(0, typed.length - word.length));
+        const units = next.ofNumber.length ? this.units(item, next.ofNumber.map(s => s.type), property.unit, part) : undefined;
+        if (units && (glued || /\d$/.test(typed))) return units;
+        const ideas: Idea[] = [...(units ?? [])];
+        if (/\S$/.test(typed) && !word) return ideas;
+        for (const words of next.words) if (next.begun) ideas.push({ label: words, kind: CompletionItemKind.Keyword, rank: 2, text: next.slots.length || /^(?:at|of|to|for|curve)$/.test(words) ? `${words} ` : words });
+        for (const { type } of next.slots) ideas.push(...this.fills(type, part, typed));
+        const empty = !typed.slice(0, typed.length - word.length).trim();
+        if (empty) {
+            ideas.unshift(...this.example(property));
+            if (property.none) ideas.push({ label: 'none', kind: CompletionItemKind.EnumMember, doc: 'There is none.', rank: 7 });
+            ideas.push({ label: 'unknown', kind: CompletionItemKind.EnumMember, doc: 'Somebody looked, and could not find out. The line stays as a reminder.', rank: 8 });
+        }
+        if (next.slots.some(s => isNumber(s.type))) ideas.push(...this.lets().map(i => ({ ...i, rank: 6 })));
+        const joined = /[\p{L}\p{N}_-]\s+[a-z]*$/u.test(item) && property.items.some(i => i.some(a => typeof a !== 'string' && a.type === 'condition'));
+        if (joined) for (const label of ['or', 'and']) ideas.push({ label, kind: CompletionItemKind.Keyword, text: `${label} `, rank: 2 });
+        return ideas;
+    }
+    /** What can stand in a slot. */
+    private fills(type: SlotType, part: Part, typed: string): Idea[] {
+        const enumMember = (label: string): Idea => ({ label, kind: CompletionItemKind.EnumMember, rank: 3 });
+        const others = (wanted: (p: Part) => boolean, after = '') => this.parts(p => p !== part && p.name !== part.name && wanted(p) && !new RegExp(`(?:^|[\\s,])${p.name}(?=$|[\\s,.])`).test(typed), after);
+        if (typeof type === 'object') {
+            if ('words' in type) return type.words.map(enumMember);
+            return 'part' in type ? others(p => (type.part.length ? type.part.includes(p.kindWord) : !p.kind?.statement && !(p.implied && p.kind?.group === 'world'))) : [];
+        }
+        switch (type) {
+            case 'yes-no': return ['yes', 'no'].map(enumMember);
+            case 'condition': return others(p => driving.has(p.kindWord));
+            case 'quantity': return others(p => !p.kind?.statement && p.kind?.group !== 'control' && !(p.implied && p.name !== 'site'), '.');
+            case 'date': return [{ label: this.house.today, kind: CompletionItemKind.Value, detail: 'today', rank: 1 }];
+            default: return [];
+        }
+    }
+    private example(property: Property): Idea[] {
+        const label = plainTemplate(property.example);
+        const useful = /\d/.test(label) && property.items.some(i => i.some(a => typeof a !== 'string' && isNumber(a.type)));
+        return useful ? [{ label, kind: CompletionItemKind.Value, text: property.example, template: true, rank: 1, detail: property.assume?.value === label ? `as assumed: ${property.assume.because}` : 'for instance' }] : [];
     }
 
     // ---- pieces -----------------------------------------------------------------------------------------------------
 
-    private parts(wanted: (p: Part) => boolean, after = '', patterns = false): CompletionItem[] {
-        const all = [...this.rig.parts.values(), ...(patterns ? this.rig.patterns.values() : [])];
-        return all.filter(p => wanted(p)).map(p => item(p.name, CompletionItemKind.Variable, { detail: p.kindWord, documentation: p.note ?? p.kind?.doc, ...(after ? { insertText: p.name + after, command: { title: 'more', command: 'editor.action.triggerSuggest' } } : {}) }));
+    private inAYear(): string {
+        const [year, ...rest] = this.house.today.split('-');
+        return [Number(year) + 1, ...rest].join('-').replace(/02-29$/, '02-28');
     }
-    private lets(): CompletionItem[] {
-        return [...this.rig.lets.values()].map(l => item(l.name, CompletionItemKind.Constant, { detail: l.value?.text }));
+    private partIdea(p: Part, after = ''): Idea {
+        return { label: p.name, kind: CompletionItemKind.Variable, detail: p.name === p.kindWord ? p.kind?.group : p.kindWord, doc: p.note ?? p.kind?.doc, rank: p.implied ? 5 : 4, ...(after ? { text: p.name + after, again: true } : {}) };
     }
-    /** After `part.`: quantities with their value now, properties, what can be read off. */
-    private afterPoint(text: string): CompletionItem[] | undefined {
-        const m = /([\p{L}_][\p{L}\p{N}_-]*)\.[\p{L}\p{N}_-]*$/u.exec(text);
-        const part = m && this.rig.parts.get(m[1]);
+    private parts(wanted: (p: Part) => boolean, after = ''): Idea[] {
+        return [...this.rig.parts.values()].filter(p => !p.pattern && wanted(p)).map(p => this.partIdea(p, after));
+    }
+    private lets(): Idea[] {
+        return [...this.rig.lets.values()].map(l => ({ label: l.name, kind: CompletionItemKind.Constant, detail: l.value?.text, doc: l.note }));
+    }
+    /** After `part.`: quantities with their value now, properties, what can be read off it. */
+    private afterPoint(text: string): Idea[] | undefined {
+        const m = new RegExp(`(${NAME})\\.([\\p{L}\\p{N}_-]*)$`, 'u').exec(text);
         if (!m) return undefined;
+        const part = this.rig.parts.get(m[1]);
         if (!part) return [];
-        return namesAfterPoint(part).map(name => {
-            const q = quantityOf(part.kindWord).get(name);
+        return namesAfterPoint(part).filter(n => !onEveryPart.has(n)).map((label): Idea => {
+            const q = quantityOf(part.kindWord).get(label);
             if (q) {
-                const r = this.analysis.workings.quantity(part, name)!;
-                return item(name, CompletionItemKind.Field, { detail: r.value === r.value ? showResult(r) : 'not known yet', documentation: q.meaning, sortText: `0${name}` });
+                const r = this.analysis.workings.quantity(part, label)!;
+                return { label, kind: CompletionItemKind.Field, detail: r.value === r.value ? `≈ ${showResult(r)}` : 'not known yet', doc: q.meaning, rank: q.shownAt ? 2 : 3 };
             }
-            const p = part.kind?.properties[name];
-            return item(name, p ? CompletionItemKind.Property : CompletionItemKind.Event, { documentation: p?.doc ?? momentary.get(name)?.doc, sortText: `${p ? 2 : 1}${name}` });
+            const p = part.kind?.properties[label];
+            return { label, kind: p ? CompletionItemKind.Property : CompletionItemKind.Event, detail: p ? part.entries.get(label)?.value?.text ?? p.assume?.value : 'read off it', doc: p?.doc ?? momentary.get(label)?.doc, rank: p ? 4 : 6 };
         });
     }
-    /** After a number: units of the right dimension. */
-    private units(typed: string, types?: readonly (SlotType | MeasureName)[]): CompletionItem[] | undefined {
-        const m = /\d\s*([A-Za-zµ°%/()·0-9²³Ω€]*)$/.exec(typed);
-        if (!m || /[A-Za-z_]-?\d*$/.test(typed.replace(/\s*[A-Za-zµ°%/()·²³Ω€]*$/, '').slice(-2)) || /^\d{4}-/.test(typed.trim())) return undefined;
-        const wanted = (types ?? (Object.keys(measures) as MeasureName[])).map(t => (typeof t === 'string' && t in measures ? (t as MeasureName) : typeof t === 'object' && 'size' in t ? t.of : undefined)).filter((t): t is MeasureName => !!t);
+    /** Behind a number: units of the right dimension. Undefined where no number stands before the cursor. */
+    private units(typed: string, types?: readonly (SlotType | MeasureName)[], first?: string, part?: Part): Idea[] | undefined {
+        const m = /(?:^|[^\p{L}\p{N}_.-])[-−]?\d[\d.]*(\s*)([A-Za-zµ°%‰Ω€²³][^\s,{}"]*)?$/u.exec(typed);
+        if (!m || /\d{4}-\d{1,2}(?:-\d{0,2})?\s*$|\d{1,2}:\d{0,2}\s*$/.test(typed)) return undefined;
+        const wanted = (types ?? (Object.keys(measures) as MeasureName[])).flatMap((t): MeasureName[] => {
+            if (t === 'sensed') return part ? this.sensed(part) : [];
+            return typeof t === 'string' && t in measures ? [t as MeasureName] : typeof t === 'object' && 'size' in t ? [t.of] : [];
+        });
         if (!wanted.length) return undefined;
-        const space = /\s$/.test(typed) || m[1] ? '' : ' ';
-        const labels = [...new Set(wanted.flatMap(w => measures[w].units.filter(u => u && (unitOf(u)?.dimension === measures[w].dimension || gasDifference(unitOf(u)!.dimension, measures[w].dimension) !== undefined))))];
-        return labels.map(u => item(u, CompletionItemKind.Unit, { insertText: space + u, filterText: u, detail: unitOf(u)?.name }));
+        const typedUnit = m[2] ?? '';
+        const gap = m[1] ? '' : ' ';
+        const fits = (u: string, w: MeasureName) => unitOf(u)?.dimension === measures[w].dimension || gasDifference(unitOf(u)?.dimension ?? measures.number.dimension, measures[w].dimension) !== undefined;
+        const labels = [...(first ? [first] : []), ...wanted.flatMap(w => measures[w].units.filter(u => u && fits(u, w)))];
+        return [...new Set(labels)].map(u => ({ label: u, kind: CompletionItemKind.Unit, text: gap + u, detail: unitOf(u)?.name === u ? undefined : unitOf(u)?.name, over: typedUnit.length, rank: 1 }));
     }
-    private measureOf(part: Part | undefined, name: string): MeasureName | undefined {
-        return part ? quantityOf(part.kindWord).get(name)?.measure ?? momentary.get(name)?.measure : undefined;
+    private measureOf(part: Part, name: string): MeasureName | undefined {
+        const known = quantityOf(part.kindWord).get(name)?.measure ?? momentary.get(name)?.measure;
+        if (known) return known;
+        const type = part.kind?.properties[name.split('.')[0]]?.items[0]?.find(a => typeof a !== 'string');
+        return typeof type === 'object' && typeof type.type === 'string' && type.type in measures ? (type.type as MeasureName) : undefined;
     }
-    private sensedMeasures(part: Part): MeasureName[] {
-        const sensed = this.rig.parts.get(part.name) === part ? this.analysis.workings.given(part, 'senses').facts.get('')?.names : undefined;
-        const m = sensed && this.measureOf(this.rig.parts.get(sensed[0]), sensed.slice(1).join('.'));
-        return m ? [m] : ['pressure', 'temperature', 'volume', 'length'];
-    }
-    private expectWords(rest: string, isExpect: boolean): CompletionItem[] {
-        if (!isExpect || rest.trim()) return [];
-        return [['with', 'with ${1:variant}: '], ['if', 'if ${1:part} ${2:event}: '], ['during', 'during ${1:scenario}: ']].map(([label, text]) => item(label, CompletionItemKind.Keyword, { insertText: text, insertTextFormat: InsertTextFormat.Snippet }));
+    /** Of what a switch or trip senses. */
+    private sensed(part: Part): MeasureName[] {
+        const text = part.entries.get('senses')?.value?.text;
+        const node = text ? parseValue(text).list[0]?.[0] : undefined;
+        const of = node?.is === 'name' ? this.rig.parts.get(node.names[0]) : undefined;
+        const m = of && node?.is === 'name' ? this.measureOf(of, node.names.slice(1).join('.')) : undefined;
+        return m ? [m] : ['pressure', 'temperature', 'volume', 'length', 'fraction', 'current'];
     }
 }
 function isNumber(type: SlotType): boolean {
     return (typeof type === 'string' && (type in measures || type === 'count' || type === 'sensed')) || (typeof type === 'object' && 'size' in type);
 }
-function blockTemplate(kind: Kind): string {
-    const lines = kind.template ?? [];
-    const name = kind.single || kind.always ? '' : ` \${20:${kind.name}-1}`;
-    if (!lines.length) return kind.properties && kind.ports !== 'none' && Object.keys(kind.properties).length <= 6 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
-    const body = lines.map(l => {
-        const [key, ...rest] = l.split(':');
-        return `  ${`${key}:`.padEnd(18)}${rest.join(':').trim()}`;
-    });
-    return `${kind.name}${name} {\n${body.join('\n')}\n}`;
+/** `key:` and its value, values in one column. */
+function keyed(key: string, value: string): string {
+    return `${`${key}: `.padEnd(18)}${value}`;
+}
+function decode(s: string): string {
+    try {
+        return decodeURIComponent(s);
+    } catch {
+        return s;
+    }
 }

@@ -1,114 +1,187 @@
 /** What stands under the cursor: the value as it was read, where it came from, what follows from it, and its working. */
-import { MarkupKind } from 'vscode-languageserver';
-import { capital } from '../../../language/values/evaluate.js';
-import { show } from '../../../language/units/format.js';
-import { unitOf } from '../../../language/units/unit.js';
-import { measures } from '../../../language/units/dimension.js';
-import { momentary } from '../../../language/vocabulary/momentary.js';
-import { kinds } from '../../../language/vocabulary/index.js';
+import type { Hover } from 'vscode-languageserver';
 import { explain } from '../../../language/reference/explain.js';
-import { originOf, showFact, showResult, showSpread } from '../../../language/reference/values.js';
-import { workingOf } from '../../../language/reference/working.js';
+import { originOf, showFact } from '../../../language/reference/values.js';
 import { quantityOf } from '../../../language/quantities/index.js';
 import { ruleNamed } from '../../../language/rules/index.js';
+import { gasDifference, measures } from '../../../language/units/dimension.js';
+import { digits, show } from '../../../language/units/format.js';
+import { toSi, unitOf } from '../../../language/units/unit.js';
+import { capital } from '../../../language/values/evaluate.js';
+import { walk, type NodeOf } from '../../../language/values/parse-value.js';
+import { kinds } from '../../../language/vocabulary/index.js';
+import { momentary } from '../../../language/vocabulary/momentary.js';
 import type { Analysis, Finding } from '../../../language/index.js';
-import type { Part } from '../../../language/rig/rig.js';
+import type { Entry, Page, Part } from '../../../language/rig/rig.js';
+import { assumedOf } from '../assumptions.js';
+import { atMost, compactWorking, resultText, shortWorking } from '../compact-working.js';
+import { standingOf } from '../expectation.js';
 import type { Feature } from '../feature.js';
-import type { House } from '../house.js';
-import { namePiece, pageIn, spotAt, type Spot } from '../spot.js';
+import type { House, Position, Sight } from '../house.js';
+import { meaningOf } from '../names.js';
+import { hoverFormats, markup } from '../plain-text.js';
+import { namePiece, spotAt, type Spot } from '../spot.js';
+
+/** A window beside the cursor is read at a glance. */
+const MOST_LINES = 25;
+/** Lines of ours about a finding: its message is shown by the editor. */
+const MOST_FINDINGS = 2;
 
 const hover: Feature = {
     name: 'hover',
     capabilities: () => ({ hoverProvider: true }),
     register(connection, house) {
-        connection.onHover(({ textDocument, position }) => {
-            const text = hoverAt(house, textDocument.uri, position);
-            if (!text) return null;
-            const plain = !house.client.textDocument?.hover?.contentFormat?.includes(MarkupKind.Markdown) && !!house.client.textDocument?.hover?.contentFormat;
-            return { contents: { kind: plain ? MarkupKind.PlainText : MarkupKind.Markdown, value: plain ? text.replace(/\*\*?|`/g, '') : text } };
-        });
+        connection.onHover(({ textDocument, position }) => hoverAt(house, textDocument.uri, position) ?? null);
     },
 };
 export default hover;
 
-/** Markdown for a place, or undefined. */
-export function hoverAt(house: House, uri: string, position: { line: number; character: number }): string | undefined {
-    const analysis = house.analysis(uri);
-    const page = pageIn(analysis, uri) ?? house.page(uri);
-    const doc = house.doc(uri);
-    if (!analysis || !page || !doc) return undefined;
+export function hoverAt(house: House, uri: string, position: Position): Hover | undefined {
+    const sight = house.sight(uri);
+    if (!sight) return undefined;
+    const { page, doc, analysis } = sight;
     const offset = doc.lines.offset(position);
-    const told = analysis.findings.filter(f => f.span.file === uri && f.span.start <= offset && offset <= f.span.end);
-    const about = aboutSpot(analysis, spotAt(page, offset));
-    const pieces = [...told.map(whyOf), about].filter(Boolean);
-    return pieces.length ? pieces.join('\n\n---\n\n') : undefined;
+    const told = analysis.findings.filter(f => f.span.file === uri && f.span.start <= offset && offset <= f.span.end).slice(0, MOST_FINDINGS);
+    const about = aboutSpot(sight, spotAt(page, offset));
+    const pieces = [...told.map(whyOf), about?.text].filter(Boolean);
+    if (!pieces.length) return undefined;
+    const range = about ?? told[0]?.span;
+    return { contents: markup(atMost(pieces.join('\n\n---\n\n'), MOST_LINES), hoverFormats(house.client)), range: range && doc.lines.range(range) };
 }
 function whyOf(f: Finding): string {
-    const rests = f.rests.length ? `\n\nRests on what is assumed: ${f.rests.slice(0, 4).join(', ')}${f.rests.length > 4 ? ' …' : ''}.` : '';
-    return `**Why** (${f.rule}): ${f.why}${f.source ? `\n\n*Source:* ${f.source}` : ''}${rests}`;
+    const rests = f.rests.length ? `  \nRests on what is assumed: ${f.rests.slice(0, 4).join(', ')}${f.rests.length > 4 ? ' …' : ''}.` : '';
+    return `**Why** (${f.rule}): ${f.why}${f.source ? `  \n*Source:* ${f.source}` : ''}${rests}`;
 }
-function aboutSpot(analysis: Analysis, spot: Spot): string | undefined {
-    const { workings, rig } = analysis;
-    const { part, entry, occurrence, page, offset } = spot;
-    const live = part && rig.parts.get(part.name) === part ? part : undefined;
-    if (occurrence) {
-        const piece = namePiece(page, occurrence, offset);
-        const named = occurrence.names.length === 1 && rig.lets.get(occurrence.names[0]);
-        if (named) {
-            const value = workings.namedValue(named.name);
-            return `**${named.name}** = ${value ? show(value.si, value.unit?.text ?? '', 4) : 'unknown'}${named.note ? `\n\n${named.note}` : ''}`;
-        }
-        const target = rig.parts.get(occurrence.names[0]) ?? rig.patterns.get(occurrence.names[0]);
-        if (target && piece.index > 0) return aboutName(analysis, target, occurrence.names.slice(1).join('.'));
-        if (target && !(spot.in === 'header' && part === target && occurrence.role === 'reference')) return aboutPart(analysis, target);
+
+interface About {
+    readonly text: string;
+    readonly start: number;
+    readonly end: number;
+}
+const on = (place: { start: number; end: number }, text: string | undefined): About | undefined => (text ? { text, start: place.start, end: place.end } : undefined);
+
+function aboutSpot({ analysis, page }: Sight, spot: Spot): About | undefined {
+    if (spot.quiet === 'comment') return undefined;
+    const { part, entry, offset, word } = spot;
+    return aboutReference(analysis, page, spot)
+        ?? (entry && part && spot.in === 'value' ? aboutUnit(entry, offset) : undefined)
+        ?? (entry && part?.kind ? on(spot.in === 'key' ? entry.keySpan : entry.span, aboutProperty(analysis, page, part, entry.key)) : undefined)
+        ?? (spot.in === 'header' && part?.kind && offset <= Math.max(part.kindSpan.end, part.nameSpan.end) ? on(part.kindSpan, aboutPart(analysis, part)) : undefined)
+        ?? aboutLine(analysis, page, spot)
+        ?? (word && !spot.quiet ? on(word, aboutWord(word.text, page.text, word.start)) : undefined);
+}
+function aboutReference(analysis: Analysis, page: Page, spot: Spot): About | undefined {
+    const { occurrence, offset } = spot;
+    if (!occurrence) return undefined;
+    const piece = namePiece(occurrence, offset);
+    const target = meaningOf(analysis.rig, page, occurrence.names[0]);
+    if (!target) return undefined;
+    if (!('kindWord' in target)) {
+        const value = analysis.workings.namedValue(target.name);
+        const note = target.note ? `\n\n${target.note}` : '';
+        return on(piece, `**${target.name}** = ${value ? show(value.si, value.unit?.text ?? '', 4) : 'not known yet'}${note}`);
     }
-    if (entry && part?.kind && spot.in === 'key' && entry.property) return live ? aboutProperty(analysis, live, entry.key) : explain(`${part.kind.name}.${entry.key}`)?.markdown;
-    if (entry && spot.in === 'value') {
-        const word = spot.word;
-        if (word && unitOf(word.text) && /\d\s*$/.test(page.text.slice(0, word.start))) {
-            const e = explain(word.text)?.markdown.replace(/^# .*\n+/, '');
-            return `**${word.text}**: ${e}`;
-        }
-        if (live) return aboutProperty(analysis, live, entry.key);
+    if (piece.index > 0) return on({ start: occurrence.start, end: occurrence.end }, aboutName(analysis, page, target, occurrence.names.slice(1).join('.')));
+    return on(piece, aboutPart(analysis, target));
+}
+/** A number with its unit: what the unit is, and the same in others. */
+function aboutUnit(entry: Entry, offset: number): About | undefined {
+    let found: NodeOf<'quantity'> | undefined;
+    for (const sequence of entry.value?.list ?? []) {
+        for (const node of sequence) walk(node, n => void (n.is === 'quantity' && entry.span.start + n.unitStart <= offset && offset <= entry.span.start + n.end && (found = n)));
     }
-    if (spot.in === 'header' && part?.kind) return live ? aboutPart(analysis, live) : `**${part.kind.name}**: ${part.kind.doc}`;
-    if (spot.word) {
-        const rule = ruleNamed(spot.word.text);
-        if (rule) return `**${rule.name}** (${rule.severity}): ${rule.summary}\n\n${rule.why}`;
-        const lineStart = page.text.lastIndexOf('\n', offset - 1) + 1;
-        if (spot.word.start === lineStart || kinds.has(spot.word.text)) return explain(spot.word.text)?.markdown.replace(/^# (.*)\n+/, '**$1**: ').split('\n|')[0];
+    if (!found) return undefined;
+    const { unit, value } = found;
+    const si = toSi(value, unit);
+    const mine = Object.values(measures).filter(m => m.dimension === unit.dimension && m.units[0]);
+    const group = mine.find(m => m.units.includes(unit.text)) ?? mine[0];
+    const others = (group?.units ?? []).map(u => unitOf(u)).filter(u => u && u.text !== unit.text && u.dimension === unit.dimension && u.currency === unit.currency).map(u => show(si, u!.text, 4));
+    const gas = Object.values(measures).find(m => gasDifference(unit.dimension, m.dimension) === 1);
+    const basis = unit.dimension !== measures.pressure.dimension ? '' : unit.mark === 'absolute' ? 'Above vacuum.' : 'Above the air outside (gauge); `abs` behind it means above vacuum.';
+    const text = [
+        `**${unit.text}**: ${unit.text === 'AWG' ? `American wire gauge; this one is ${digits(si * 1e6, 3)} mm2` : unit.name === unit.text && group ? group.says : unit.name}. ${basis}`.trim(),
+        others.length ? `${digits(value, 6)} ${unit.text} = ${others.slice(0, 5).join(' = ')}` : '',
+        gas ? 'Where an amount of gas is meant, a litre is taken at 20 °C and 101.325 kPa, dry; `NL` is at 0 °C.' : '',
+    ];
+    return on({ start: entry.span.start + found.unitStart, end: entry.span.start + found.end }, text.filter(Boolean).join('  \n'));
+}
+/** Lines that are no part: expectations, permissions, what is used, the stage. */
+function aboutLine(analysis: Analysis, page: Page, spot: Spot): About | undefined {
+    const { offset } = spot;
+    const inside = (s: { start: number; end: number }) => s.start <= offset && offset <= s.end;
+    const allow = page.allows.find(a => inside(a.ruleSpan));
+    if (allow) return on(allow.ruleSpan, aboutRule(allow.rule));
+    const expectation = page.expects.find(e => inside(e.span));
+    if (expectation) {
+        const s = standingOf(analysis.workings, expectation);
+        const missing = s.missing.length ? `: ${s.missing.slice(0, 3).join(', ')} ${s.missing.length > 1 ? 'are' : 'is'} not given` : '';
+        return on(expectation.span, `**${capital(s.is)}**${s.now ? `: it is ${s.now} now` : missing}.${s.is === 'may not hold' ? ' The value as worked out holds; its bounds reach over the limit.' : s.is === 'not worked out' ? ' Expectations over time, in variants and after events are read; nothing is worked out from them yet.' : ''}`);
     }
+    if (page.stage && inside(page.stage.span)) return on(page.stage.span, explain(page.stage.word)?.markdown.replace(/^# (.*)\n+/, '**$1**: '));
     return undefined;
 }
-function aboutPart(analysis: Analysis, part: Part): string {
-    const numbers = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt).map(q => analysis.workings.quantity(part, q.name)!).filter(r => r && r.value === r.value).slice(0, 8);
-    const lines = [`**${part.name}**${part.name === part.kindWord ? '' : `, a ${part.kindWord}`}${part.base ? `, like ${part.base.name}` : ''}`, part.note ?? part.kind?.doc ?? ''];
-    if (numbers.length) lines.push(numbers.map(r => `- ${r.quantity.name}: **${showResult(r)}** ${showSpread(r)}`).join('\n'));
-    return lines.filter(Boolean).join('\n\n');
+function aboutRule(name: string): string | undefined {
+    const rule = ruleNamed(name);
+    return rule && `**${rule.name}** (${rule.severity}): ${rule.summary}\n\n${rule.why}\n\n*Source:* ${rule.source}`;
 }
-function aboutName(analysis: Analysis, part: Part, name: string): string | undefined {
-    const result = analysis.workings.quantity(part, name);
-    if (result) return workingOf(result, { depth: 1 });
-    if (part.kind?.properties[name.split('.')[0]]) return aboutProperty(analysis, part, name.split('.')[0]);
+function aboutWord(word: string, text: string, start: number): string | undefined {
+    const rule = aboutRule(word);
+    if (rule) return rule;
+    const first = !text.slice(text.lastIndexOf('\n', start - 1) + 1, start).trim();
+    return first || kinds.has(word) ? explain(word)?.markdown.replace(/^# (.*)\n+/, '**$1**: ').split('\n|')[0].trim() : undefined;
+}
+
+// ---- parts and their values ---------------------------------------------------------------------------------------
+
+function aboutPart(analysis: Analysis, part: Part): string {
+    const { workings, rig } = analysis;
+    const title = `**${part.name}**${part.name === part.kindWord ? '' : `, a ${part.kindWord}`}${part.base ? `, like ${part.base.name}` : ''}${part.implied ? ' (in no text; all of it assumed)' : ''}`;
+    const lines = [title, part.note ?? '', part.kind?.doc ?? `${part.kindWord} is not a kind of part.`].filter(Boolean);
+    if (rig.parts.get(part.name) !== part) return lines.join('\n\n');
+    const numbers = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt).map(q => workings.quantity(part, q.name)!).filter(r => r.value === r.value).slice(0, 8);
+    if (numbers.length) lines.push(numbers.map(r => `- ${r.quantity.name} ≈ ${resultText(r)}`).join('\n'));
+    const ways = [...workings.paths.mediaOf(part.name)].map(m => {
+        const name = (s: { name: string }) => s.name;
+        const before = workings.paths.to(part.name, m as never).map(l => name(l.from));
+        const after = workings.paths.from(part.name, m as never).map(l => name(l.to));
+        return `${m}: ${[before.join(' and '), part.name, after.join(' and ')].filter(Boolean).join(' -> ')}`;
+    });
+    if (ways.length) lines.push(ways.slice(0, 3).join('  \n'));
+    const assumed = assumedOf(analysis, part);
+    if (assumed.length) lines.push(`*Assumed:* ${assumed.slice(0, 6).map(a => `${a.key} ${a.value}`).join(', ')}${assumed.length > 6 ? ` and ${assumed.length - 6} more` : ''}`);
+    return lines.join('\n\n');
+}
+/** What stands after a point: a quantity, a property, something that is sensed. */
+function aboutName(analysis: Analysis, page: Page, part: Part, name: string): string | undefined {
+    const result = analysis.rig.parts.get(part.name) === part ? analysis.workings.quantity(part, name) : undefined;
+    if (result) return compactWorking(result);
+    const key = name.split('.')[0];
+    if (part.kind?.properties[key]) return aboutProperty(analysis, page, part, key);
     const moment = momentary.get(name);
     return moment && `**${part.name}.${name}**: ${moment.doc} It can be sensed, read and logged.`;
 }
-function aboutProperty(analysis: Analysis, part: Part, key: string): string | undefined {
-    const { workings } = analysis;
-    const given = workings.given(part, key);
-    const property = given.property;
-    if (!property) return undefined;
-    const facts = [...given.facts].map(([slot, f]) => `${slot ? `${slot} ` : ''}${showFact(f)}`).slice(0, 6);
-    const rows = given.rows.length > 1 ? ` (${given.rows.length} items)` : '';
-    const lines = [`**${part.name}.${key}**${facts.length ? ` = ${facts.join(', ')}${rows}` : ''}  \n${capital(originOf(given))}.`, given.entry?.note ?? property.doc];
-    const amounts = [...given.facts.values()].filter(f => f.amount?.dimension === measures.pressure.dimension);
-    if (amounts.some(f => !f.amount!.basis)) lines.push('*Read as gauge: above the air outside. Write `bar abs` for a pressure above vacuum.*');
-    if ([...given.facts.values()].some(f => f.stateTaken)) lines.push('*A litre without its state is taken at 20 °C and 101.325 kPa, dry. Write NL for 0 °C.*');
-    for (const q of quantityOf(part.kindWord).values()) {
-        if (q.shownAt !== key) continue;
-        const result = workings.quantity(part, q.name)!;
-        lines.push(result.value === result.value ? workingOf(result, { depth: 1 }) : `**${part.name}.${q.name}** is not known yet${result.missing.length ? `: ${result.missing.slice(0, 3).join(', ')} ${result.missing.length > 1 ? 'are' : 'is'} not given` : ''}.`);
-        if (lines.join('\n\n').split('\n').length > 26) break;
+function aboutProperty(analysis: Analysis, page: Page, part: Part, key: string): string | undefined {
+    const { workings, rig } = analysis;
+    const property = part.kind?.properties[key];
+    if (!property) {
+        // A dotted key of a reading, a claim, a change.
+        const [name, ...rest] = key.split('.');
+        const other = rest.length ? meaningOf(rig, page, name) : undefined;
+        return other && 'kindWord' in other ? aboutName(analysis, page, other, rest.join('.')) : undefined;
     }
+    // Half-typed text may hold two parts of one name: only one of them is worked out.
+    if (rig.parts.get(part.name) !== part) return explain(`${part.kind!.name}.${key}`)?.markdown.replace(/^# (.*)\n+/, '**$1**: ');
+    const given = workings.given(part, key);
+    const facts = [...given.facts].map(([slot, f]) => `${slot ? `${slot} ` : ''}${showFact(f)}`).slice(0, 6);
+    const rows = given.rows.length > 1 ? ` (the first of ${given.rows.length})` : '';
+    const lines = [`**${part.name}.${key}**${facts.length ? ` = ${facts.join(', ')}${rows}` : ''}  \n${capital(originOf(given))}.`];
+    if (given.entry?.note) lines.push(given.entry.note);
+    lines.push(property.doc);
+    const pressures = [...given.facts.values()].filter(f => f.amount?.dimension === measures.pressure.dimension);
+    if (pressures.some(f => !f.amount!.basis)) lines.push('*Read as gauge: above the air outside. Write `bar abs` for a pressure above vacuum.*');
+    for (const f of pressures) if (f.amount!.basis === 'absolute') lines.push(`*Above the air outside it is ${show(f.number - workings.airPressure, f.amount!.unit?.text.startsWith('k') ? 'kPa' : 'bar', 4)}.*`);
+    if ([...given.facts.values()].some(f => f.stateTaken)) lines.push('*A litre without its state is taken at 20 °C and 101.325 kPa, dry. Write `NL` for 0 °C.*');
+    const shown = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt === key).map(q => workings.quantity(part, q.name)!);
+    shown.forEach((r, i) => lines.push(i ? shortWorking(r) : compactWorking(r)));
     return lines.join('\n\n');
 }

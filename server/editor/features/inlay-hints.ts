@@ -2,67 +2,84 @@
 import type { InlayHint } from 'vscode-languageserver';
 import { quantityOf } from '../../../language/quantities/index.js';
 import { showResult, showSpread } from '../../../language/reference/values.js';
-import { workingOf } from '../../../language/reference/working.js';
+import { withUnit } from '../../../language/units/format.js';
+import { fromSi } from '../../../language/units/unit.js';
 import type { Result } from '../../../language/quantities/workings.js';
+import { compactWorking, shortWorking } from '../compact-working.js';
 import type { Feature } from '../feature.js';
 import type { House } from '../house.js';
-import { pageIn } from '../spot.js';
 
 /** Our own mark: about equal, since these are worked out. */
 const MARK = '≈ ';
+const MOST = 4;
+/** A spread is shown where it is this large a share of the number: there the number alone would promise too much. */
+const WIDE = 0.05;
 
 const inlayHints: Feature = {
     name: 'inlay-hints',
-    capabilities: () => ({ inlayHintProvider: { resolveProvider: false } }),
+    capabilities: client => (client.textDocument?.inlayHint ? { inlayHintProvider: { resolveProvider: true } } : {}),
     register(connection, house) {
-        connection.languages.inlayHint.on(({ textDocument, range }) => (house.settings.hints ? hintsIn(house, textDocument.uri).filter(h => h.position.line >= range.start.line && h.position.line <= range.end.line) : []));
+        connection.languages.inlayHint.on(({ textDocument, range }) => {
+            if (!house.settings.hints) return [];
+            const lazy = house.client.textDocument?.inlayHint?.resolveSupport?.properties.includes('tooltip') ?? false;
+            return hintsIn(house, textDocument.uri, range.start.line, range.end.line, lazy);
+        });
+        connection.languages.inlayHint.resolve(hint => {
+            const data = hint.data as { uri: string; names: string[] } | undefined;
+            return data ? { ...hint, tooltip: tooltip(resultsOf(house, data.uri, data.names)) } : hint;
+        });
     },
 };
 export default inlayHints;
 
-export function hintsIn(house: House, uri: string): InlayHint[] {
-    const analysis = house.analysis(uri);
-    const page = pageIn(analysis, uri);
-    const doc = house.doc(uri);
-    if (!analysis || !page || !doc || analysis.rig.isLibrary) return [];
-    const { workings, rig } = analysis;
+/** @param lazy leaves the working out: it is asked for when the hint is pointed at */
+export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy = false): InlayHint[] {
+    const sight = house.sight(uri);
+    if (!sight || sight.analysis.rig.isLibrary) return [];
+    const { doc, page, analysis: { workings, rig } } = sight;
     const byLine = new Map<number, Result[]>();
     for (const part of page.parts) {
-        if (rig.parts.get(part.name) !== part || part.pattern) continue;
+        if (rig.parts.get(part.name) !== part) continue;
         for (const q of quantityOf(part.kindWord).values()) {
             if (!q.shownAt) continue;
             const entry = q.shownAt === 'header' ? undefined : part.entries.get(q.shownAt);
             if (q.shownAt !== 'header' && !entry) continue;
+            const line = doc.lines.at(entry ? Math.max(entry.span.start, entry.span.end - 1) : part.inside?.start ?? part.span.end).line;
+            if (line < from || line > to) continue;
             const result = workings.quantity(part, q.name)!;
             if (result.value !== result.value) continue;
-            const line = doc.lines.at(entry ? Math.max(entry.span.start, entry.span.end - 1) : part.inside?.start ?? part.span.end).line;
             const list = byLine.get(line);
             if (list) list.push(result);
             else byLine.set(line, [result]);
         }
     }
     const hints: InlayHint[] = [];
-    for (const [line, results] of byLine) {
-        const text = doc.lines.lineText(line).replace(/\s+$/, '');
-        hints.push({
-            position: { line, character: text.length }, paddingLeft: true,
-            label: MARK + results.slice(0, 4).map(label).join(' · '),
-            tooltip: { kind: 'markdown', value: results.slice(0, 4).map(r => workingOf(r, { depth: 1 })).join('\n\n---\n\n') },
-        });
+    const put = (line: number, label: string, more: Partial<InlayHint> = {}) => {
+        if (line >= from && line <= to) hints.push({ position: { line, character: doc.lines.lineText(line).trimEnd().length }, label: MARK + label, paddingLeft: true, ...more });
+    };
+    for (const [line, all] of byLine) {
+        const results = all.slice(0, MOST);
+        put(line, results.map(label).join(' · '), lazy ? { data: { uri, names: results.map(r => `${r.part.name}.${r.quantity.name}`) } } : { tooltip: tooltip(results) });
     }
     for (const named of page.lets) {
-        const value = rig.lets.get(named.name) === named ? workings.namedValue(named.name) : undefined;
-        if (!value?.unit || !named.value?.names) continue;
-        const line = doc.lines.at(named.span.end - 1).line;
-        hints.push({ position: { line, character: doc.lines.lineText(line).trimEnd().length }, paddingLeft: true, label: MARK + valueText(value.si, value.unit) });
+        const value = rig.lets.get(named.name) === named && named.value?.names ? workings.namedValue(named.name) : undefined;
+        if (value?.unit && value.unit.dimension === value.dimension) put(doc.lines.at(Math.max(named.span.start, named.span.end - 1)).line, withUnit(fromSi(value.si, value.unit), value.unit, 4));
     }
     return hints.sort((a, b) => a.position.line - b.position.line);
 }
-function valueText(si: number, unit: { factor: number; offset: number; text: string }): string {
-    return `${Number(((si - unit.offset) / unit.factor).toPrecision(4))} ${unit.text}`;
+function resultsOf(house: House, uri: string, names: readonly string[]): Result[] {
+    const analysis = house.analysis(uri);
+    return names.flatMap(n => {
+        const part = analysis?.rig.parts.get(n.slice(0, n.indexOf('.')));
+        return (part && analysis!.workings.quantity(part, n.slice(n.indexOf('.') + 1))) ?? [];
+    });
+}
+function tooltip(results: readonly Result[]): InlayHint['tooltip'] {
+    return { kind: 'markdown', value: results.map((r, i) => (i ? shortWorking(r) : compactWorking(r))).join('\n\n') };
 }
 function label(r: Result): string {
     const name = r.quantity.shownAs ?? r.quantity.name;
     const spread = showSpread(r);
-    return `${name ? `${name} ` : ''}${showResult(r)}${spread.startsWith('±') && r.quantity.name === 'volts-per-cell' ? ` ${spread}` : ''}`;
+    const wide = spread.startsWith('±') && r.high - r.low > 2 * WIDE * Math.abs(r.value);
+    return `${name ? `${name} ` : ''}${showResult(r)}${wide ? ` ${spread}` : ''}`;
 }

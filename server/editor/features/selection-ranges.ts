@@ -1,5 +1,6 @@
 import type { SelectionRange } from 'vscode-languageserver';
 import type { Feature } from '../feature.js';
+import type { House, Position } from '../house.js';
 import { spotAt } from '../spot.js';
 
 /** Word, item of a list, value, line, block: what grows under the cursor. */
@@ -7,35 +8,45 @@ const selectionRanges: Feature = {
     name: 'selection-ranges',
     capabilities: () => ({ selectionRangeProvider: true }),
     register(connection, house) {
-        connection.onSelectionRanges(({ textDocument, positions }) => {
-            const page = house.page(textDocument.uri);
-            const doc = house.doc(textDocument.uri);
-            if (!page || !doc) return null;
-            return positions.map(position => {
-                const offset = doc.lines.offset(position);
-                const spot = spotAt(page, offset);
-                const line = doc.lines.at(offset).line;
-                const spans: { start: number; end: number }[] = [{ start: 0, end: page.text.length }];
-                if (spot.part) {
-                    spans.push(spot.part.span);
-                    if (spot.part.inside) spans.push(spot.part.inside);
-                }
-                spans.push({ start: doc.lines.startOf(line), end: doc.lines.endOf(line) });
-                if (spot.entry) {
-                    spans.push({ start: spot.entry.keySpan.start, end: Math.max(spot.entry.keySpan.end, spot.entry.span.end) });
-                    if (spot.in === 'value') {
-                        spans.push(spot.entry.span);
-                        const item = spot.entry.value?.list.find(s => s.length && spot.entry!.span.start + s[0].start <= offset && offset <= spot.entry!.span.start + s.at(-1)!.end);
-                        if (item) spans.push({ start: spot.entry.span.start + item[0].start, end: spot.entry.span.start + item.at(-1)!.end });
-                    }
-                }
-                if (spot.word) spans.push(spot.word);
-                const nested = spans.filter(s => s.start <= offset && offset <= s.end).sort((a, b) => b.end - b.start - (a.end - a.start));
-                let range: SelectionRange | undefined;
-                for (const s of nested) if (!range || s.end - s.start < doc.lines.offset(range.range.end) - doc.lines.offset(range.range.start)) range = { range: doc.lines.range(s), parent: range };
-                return range!;
-            });
-        });
+        connection.onSelectionRanges(({ textDocument, positions }) => positions.map(p => selectionAt(house, textDocument.uri, p)));
     },
 };
 export default selectionRanges;
+
+export function selectionAt(house: House, uri: string, position: Position): SelectionRange {
+    const page = house.page(uri);
+    const doc = house.doc(uri);
+    if (!page || !doc) return { range: { start: position, end: position } };
+    const { lines } = doc;
+    const offset = lines.offset(position);
+    const spot = spotAt(page, offset);
+    const { line } = lines.at(offset);
+    const text = lines.lineText(line);
+    const start = lines.startOf(line);
+    const spans: { start: number; end: number }[] = [
+        { start: 0, end: page.text.length }, { start, end: lines.endOf(line) },
+        { start: start + text.length - text.trimStart().length, end: start + text.trimEnd().length },
+    ];
+    if (spot.part) spans.push(spot.part.span);
+    if (spot.part?.inside) spans.push(spot.part.inside);
+    for (const p of page.paths) if (p.span.start <= offset && offset <= p.span.end) spans.push(p.span);
+    if (spot.entry) {
+        const { keySpan, span, value } = spot.entry;
+        spans.push({ start: keySpan.start, end: Math.max(keySpan.end, span.end) }, keySpan, span);
+        for (const sequence of value?.list ?? []) {
+            if (!sequence.length) continue;
+            spans.push({ start: span.start + sequence[0].start, end: span.start + sequence.at(-1)!.end });
+            for (const node of sequence) spans.push({ start: span.start + node.start, end: span.start + node.end });
+        }
+    }
+    if (spot.occurrence) spans.push(spot.occurrence);
+    if (spot.word) spans.push(spot.word);
+    const around = spans.filter(s => s.start <= offset && offset <= s.end && s.end > s.start).sort((a, b) => b.end - b.start - (a.end - a.start));
+    let chosen: { range: SelectionRange; start: number; end: number } | undefined;
+    for (const s of around) {
+        // Each must lie in the one before, and be smaller.
+        if (chosen && (s.start < chosen.start || s.end > chosen.end || s.end - s.start === chosen.end - chosen.start)) continue;
+        chosen = { range: { range: lines.range(s), parent: chosen?.range }, start: s.start, end: s.end };
+    }
+    return chosen?.range ?? { range: { start: position, end: position } };
+}

@@ -1,17 +1,21 @@
-import { SemanticTokensBuilder } from 'vscode-languageserver';
-import { walk } from '../../../language/values/parse-value.js';
+import { SemanticTokensBuilder, type SemanticTokens } from 'vscode-languageserver';
+import { quantityOf } from '../../../language/quantities/index.js';
+import { momentary } from '../../../language/vocabulary/momentary.js';
+import { walk, type ParsedValue } from '../../../language/values/parse-value.js';
 import type { Feature } from '../feature.js';
 import type { House } from '../house.js';
-import { pageIn } from '../spot.js';
+import { meaningOf } from '../names.js';
 
-const types = ['class', 'property', 'variable', 'number', 'type', 'enumMember', 'keyword', 'function'] as const;
+const types = ['class', 'property', 'variable', 'number', 'type', 'enumMember', 'keyword', 'function', 'unknown'] as const;
 const modifiers = ['declaration', 'defaultLibrary'] as const;
-type TokenName = (typeof types)[number];
+export type TokenName = (typeof types)[number];
+const DECLARATION = 1;
+const OWN_WORD = 2;
 
-/** Colours by meaning: kind of part, property, name, number, unit, word, what is worked out. */
+/** Colours by meaning: kind of part, property, name, number, unit, word, what is worked out, what is not known. */
 const semanticTokens: Feature = {
     name: 'semantic-tokens',
-    capabilities: () => ({ semanticTokensProvider: { legend: { tokenTypes: [...types], tokenModifiers: [...modifiers] }, full: true, range: true } }),
+    capabilities: client => (client.textDocument?.semanticTokens ? { semanticTokensProvider: { legend: { tokenTypes: [...types], tokenModifiers: [...modifiers] }, full: true, range: true } } : {}),
     register(connection, house) {
         connection.languages.semanticTokens.on(({ textDocument }) => build(house, textDocument.uri, 0, Infinity));
         connection.languages.semanticTokens.onRange(({ textDocument, range }) => build(house, textDocument.uri, range.start.line, range.end.line));
@@ -19,59 +23,76 @@ const semanticTokens: Feature = {
 };
 export default semanticTokens;
 
-export interface SemanticToken { start: number; end: number; type: TokenName; modifier: number }
+export interface SemanticToken {
+    readonly start: number;
+    readonly end: number;
+    readonly type: TokenName;
+    readonly modifier: number;
+}
 export function tokensOf(house: House, uri: string): SemanticToken[] {
-    const analysis = house.analysis(uri);
-    const page = pageIn(analysis, uri) ?? house.page(uri);
-    if (!page) return [];
+    const sight = house.sight(uri);
+    if (!sight) return [];
+    const { page, analysis: { rig } } = sight;
     const tokens: SemanticToken[] = [];
-    const put = (start: number, end: number, type: TokenName, modifier = 0) => end > start && tokens.push({ start, end, type, modifier });
-    const names = (n: string) => analysis?.rig.parts.has(n) || analysis?.rig.patterns.has(n) || analysis?.rig.lets.has(n);
-    const value = (v: { list: readonly (readonly import('../../../language/values/parse-value.js').Node[])[] } | undefined, at: number) => {
-        if (!v) return;
-        for (const sequence of v.list) {
+    const put = (start: number, end: number, type: TokenName, modifier = 0) => {
+        if (end > start) tokens.push({ start, end, type, modifier });
+    };
+    const name = (names: readonly string[], start: number, end: number, otherwise: TokenName) => {
+        const meant = meaningOf(rig, page, names[0]);
+        if (names.length === 1) return put(start, end, meant ? 'variable' : otherwise);
+        const first = start + names[0].length;
+        put(start, first, meant ? 'variable' : 'unknown');
+        const second = names.slice(1).join('.');
+        const computed = meant && 'kindWord' in meant && (quantityOf(meant.kindWord).has(second) || (!meant.kind?.properties[names[1]] && momentary.has(second)));
+        put(first + 1, end, computed ? 'function' : meant && 'kindWord' in meant && meant.kind?.properties[names[1]] ? 'property' : 'unknown');
+    };
+    const value = (v: ParsedValue | undefined, at: number) => {
+        for (const sequence of v?.list ?? []) {
             for (const node of sequence) {
                 walk(node, n => {
-                    if (n.is === 'number') put(at + n.start, at + n.end, 'number');
+                    if (n.is === 'number' || n.is === 'date' || n.is === 'clock') put(at + n.start, at + n.end, 'number');
                     else if (n.is === 'quantity') {
-                        if (n.unitStart > n.start) put(at + n.start, at + Math.max(n.start, n.unitStart), 'number');
-                        put(at + n.unitStart, at + n.end, 'type');
-                    } else if (n.is === 'date' || n.is === 'clock') put(at + n.start, at + n.end, 'number');
-                    else if (n.is === 'unit') put(at + n.start, at + n.end, 'type');
-                    else if (n.is === 'name') {
-                        if (n.names.length === 1) put(at + n.start, at + n.end, names(n.names[0]) ? 'variable' : 'enumMember');
-                        else {
-                            const first = at + n.start + n.names[0].length;
-                            put(at + n.start, first, 'variable');
-                            put(first + 1, at + n.end, 'function');
-                        }
-                    } else if (n.is === 'word') put(at + n.start, at + n.end, 'keyword');
+                        // AWG stands before its number.
+                        const split = n.unitStart > n.start ? n.unitStart : n.start + n.unit.text.length;
+                        put(at + n.start, at + split, n.unitStart > n.start ? 'number' : 'type');
+                        put(at + split, at + n.end, n.unitStart > n.start ? 'type' : 'number');
+                    } else if (n.is === 'unit') put(at + n.start, at + n.end, 'type');
+                    else if (n.is === 'name') name(n.names, at + n.start, at + n.end, 'enumMember');
+                    else if (n.is === 'word') put(at + n.start, at + n.end, 'keyword');
+                    else if (n.is === 'call') put(at + n.start, at + n.start + n.name.length, 'function');
                 });
             }
         }
     };
     for (const p of page.parts) {
-        put(p.kindSpan.start, p.kindSpan.end, 'class', p.kind ? 2 : 0);
-        if (p.named) put(p.nameSpan.start, p.nameSpan.end, 'variable', 1);
-        if (p.base) put(p.base.span.start, p.base.span.end, 'variable');
+        put(p.kindSpan.start, p.kindSpan.end, p.kind ? 'class' : 'unknown', p.kind ? OWN_WORD : 0);
+        if (p.named) put(p.nameSpan.start, p.nameSpan.end, 'variable', DECLARATION);
+        if (p.base) put(p.base.span.start, p.base.span.end, meaningOf(rig, page, p.base.name) ? 'variable' : 'unknown');
         for (const e of p.entries.values()) {
-            put(e.keySpan.start, e.keySpan.end, 'property');
+            const dotted = e.key.split('.');
+            if (e.property || !p.kind) put(e.keySpan.start, e.keySpan.end, 'property');
+            else if (dotted.length > 1) name(dotted, e.keySpan.start, e.keySpan.end, 'unknown');
+            else put(e.keySpan.start, e.keySpan.end, meaningOf(rig, page, e.key) ? 'variable' : 'unknown');
             value(e.value, e.span.start);
         }
     }
     for (const l of page.lets) {
-        put(l.nameSpan.start, l.nameSpan.end, 'variable', 1);
+        put(l.nameSpan.start, l.nameSpan.end, 'variable', DECLARATION);
         value(l.value, l.span.start);
     }
     for (const p of page.paths) {
         put(p.mediumSpan.start, p.mediumSpan.end, 'enumMember');
-        for (const s of p.stops) put(s.span.start, s.span.end, 'variable');
+        for (const s of p.stops) put(s.span.start, s.span.start + s.name.length, meaningOf(rig, page, s.name) ? 'variable' : 'enumMember');
     }
     for (const e of page.expects) value(e.value, e.valueSpan.start);
-    for (const a of page.allows) put(a.ruleSpan.start, a.ruleSpan.end, 'function');
-    return tokens.sort((a, b) => a.start - b.start).filter((t, i, all) => !i || t.start >= all[i - 1].end);
+    for (const a of page.allows) {
+        put(a.ruleSpan.start, a.ruleSpan.end, 'function');
+        if (a.on) put(a.on.span.start, a.on.span.end, meaningOf(rig, page, a.on.name) ? 'variable' : 'unknown');
+    }
+    let end = 0;
+    return tokens.sort((a, b) => a.start - b.start || a.end - b.end).filter(t => t.start >= end && (end = t.end) > 0);
 }
-function build(house: House, uri: string, from: number, to: number) {
+function build(house: House, uri: string, from: number, to: number): SemanticTokens {
     const doc = house.doc(uri);
     const builder = new SemanticTokensBuilder();
     if (doc) {

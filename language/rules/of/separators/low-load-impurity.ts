@@ -1,0 +1,23 @@
+import { defineRule } from '../../define.js';
+import { show } from '../../../units/format.js';
+
+export default defineRule({
+    name: 'low-load-impurity',
+    family: 'separators and purity',
+    severity: 'warning',
+    summary: 'At the lowest current allowed, what leaks through the separators spoils the gas.',
+    why: 'The leak stays as it is while the gas that dilutes it shrinks. Running far under load was part of a fatal tank burst.',
+    source: '2 % hydrogen in oxygen as a trip: customary, from memory; model within a factor of three (Trinke 2018, Schalenbach 2016)',
+    on: 'stack',
+    check(v, tell) {
+        const h = v.q('hydrogen-in-oxygen-low');
+        const o = v.q('oxygen-in-hydrogen-low');
+        const routine = v.the('routine');
+        if (!(h > 0.01 || o > 0.005)) return;
+        const said = routine?.said('lowest-current');
+        tell({
+            at: said ? routine!.at('lowest-current') : v.at(), severity: said || tell.reached('built') ? 'warning' : 'hint',
+            message: `At ${said ? show(routine!.num('lowest-current'), 'A') : 'a quarter of the current'} about ${show(h, '%', 2)} hydrogen is in the oxygen and ${show(o, '%', 2)} oxygen in the hydrogen (within a factor of three); trips stand at 2 % and 1 %.`,
+        });
+    },
+});

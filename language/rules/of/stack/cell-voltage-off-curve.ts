@@ -1,0 +1,26 @@
+import { defineRule } from '../../define.js';
+import { show } from '../../../units/format.js';
+
+export default defineRule({
+    name: 'cell-voltage-off-curve',
+    family: 'stack',
+    severity: 'warning',
+    summary: 'A reading of the volts lies far from what this stack should show.',
+    why: 'A dry cell, a wrong gap, old lye or a drop in the leads shows here first.',
+    source: 'voltage model ± its own spread; 0.25 V a cell: common practice, no source',
+    on: 'reading',
+    check(v, tell) {
+        const stack = v.the('stack');
+        const volts = stack && v.part.entries.get(`${stack.name}.voltage`);
+        const amount = volts && tell.workings.amountOf(volts);
+        if (!stack || !volts || !amount) return;
+        const amps = v.part.entries.get(`${stack.name}.current`);
+        const current = amps && tell.workings.amountOf(amps)?.si;
+        const working = stack.q('current');
+        if (current !== undefined && Math.abs(current - working) > 0.1 * working) return;
+        const each = amount.si / stack.num('cells');
+        const expected = stack.q('volts-per-cell');
+        if (!(Math.abs(each - expected) > 0.25)) return;
+        tell({ at: volts.span, message: `${show(each, 'V')} a cell was read; about ${show(expected, 'V')} is expected at ${show(working, 'A')}. ${each > expected ? 'A dry cell, a wider gap, old lye or a drop in the leads?' : 'A meter at the supply, fewer cells, or a shorted one?'}` });
+    },
+});

@@ -1,0 +1,2 @@
+export function serverBundle(): Promise<string>;
+export function serverInputs(): Promise<string[]>;
