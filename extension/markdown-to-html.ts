@@ -42,7 +42,8 @@ function blocks(lines: string[], link: Link): string[] {
             i = stop;
         } else if (line.startsWith('>')) {
             const stop = endOf(lines, i, other => other.startsWith('>'));
-            html.push(`<blockquote>${blocks(lines.slice(i, stop).map(other => other.replace(/^> ?/, '')), link).join('\n')}</blockquote>`);
+            const quoted = lines.slice(i, stop).map(other => other.replace(/^> ?/, ''));
+            html.push(`<blockquote>${blocks(quoted, link).join('\n')}</blockquote>`);
             i = stop;
         } else if (bullet.test(line)) {
             const stop = endOf(lines, i, (other, at) => bullet.test(other) || (/^\s+\S/.test(other) && at > i));
@@ -50,7 +51,8 @@ function blocks(lines: string[], link: Link): string[] {
             i = stop;
         } else {
             const stop = endOf(lines, i, (other, at) => at === i || (other.trim() !== '' && !startsBlock(other)));
-            html.push(`<p>${lines.slice(i, stop).map(other => inline(other.trim(), link) + (/ {2}$/.test(other) ? '<br>' : '')).join('\n')}</p>`);
+            const words = lines.slice(i, stop).map(other => inline(other.trim(), link) + (/ {2}$/.test(other) ? '<br>' : ''));
+            html.push(`<p>${words.join('\n')}</p>`);
             i = stop;
         }
     }
@@ -87,13 +89,23 @@ function list(lines: string[], link: Link): string {
 }
 
 function table([head, , ...rows]: string[], link: Link): string {
-    const cells = (row: string) => row.trim().replace(/^\||\|$/g, '').split(/(?<!\\)\|/).map(cell => inline(cell.trim().replaceAll('\\|', '|'), link));
+    const cells = (row: string) => {
+        const texts = row.trim().replace(/^\||\|$/g, '').split(/(?<!\\)\|/);
+        return texts.map(text => inline(text.trim().replaceAll('\\|', '|'), link));
+    };
     const columns = cells(head).map(cell => `<th scope="col">${cell}</th>`).join('');
     const body = rows.map(row => `<tr>${cells(row).map(cell => `<td>${cell}</td>`).join('')}</tr>`).join('');
     return `<table><thead><tr>${columns}</tr></thead><tbody>${body}</tbody></table>`;
 }
 
-const inlinePattern = /`+([^`]+)`+|\\([\\`*_{}[\]()#+\-.!|<>~])|\[([^\]]+)\]\(<?([^)\s>]+)>?\)|(\*\*|__)(?=\S)(.+?)(?<=\S)\5|(?<![\p{L}\p{N}])([*_])(?=\S)(.+?)(?<=\S)\7(?![\p{L}\p{N}])/gu;
+/** Code; a sign that stands for itself; a link; bold; italic, but not inside a word. */
+const inlinePattern = new RegExp([
+    /`+([^`]+)`+/,
+    /\\([\\`*_{}[\]()#+\-.!|<>~])/,
+    /\[([^\]]+)\]\(<?([^)\s>]+)>?\)/,
+    /(\*\*|__)(?=\S)(.+?)(?<=\S)\5/,
+    /(?<![\p{L}\p{N}])([*_])(?=\S)(.+?)(?<=\S)\7(?![\p{L}\p{N}])/u,
+].map(part => part.source).join('|'), 'gu');
 
 function inline(text: string, link: Link): string {
     let html = '';

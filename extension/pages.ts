@@ -36,7 +36,8 @@ export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSy
         const uri = vscode.Uri.from({ scheme: SCHEME, path: `/${title}` });
         this.kept.set(uri.path, page.markdown);
         this.changed.fire([{ type: vscode.FileChangeType.Changed, uri }]);
-        await vscode.commands.executeCommand('vscode.openWith', uri, VIEW, { viewColumn: vscode.ViewColumn.Beside, preview: true, preserveFocus: true });
+        const beside = { viewColumn: vscode.ViewColumn.Beside, preview: true, preserveFocus: true };
+        await vscode.commands.executeCommand('vscode.openWith', uri, VIEW, beside);
     }
 
     // ---- as an editor

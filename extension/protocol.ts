@@ -34,13 +34,15 @@ export interface FolderSummary {
 }
 
 /** Asks for the page about a place in a text, or about a name. */
-export const explainRequest = new RequestType<{ uri: string; position: Position } | { name: string }, Page | null, void>('rigwright/explain');
+export const explainRequest =
+    new RequestType<{ uri: string; position: Position } | { name: string }, Page | null, void>('rigwright/explain');
 
 /** Asks for the rigs that a maker can start from. */
 export const templatesRequest = new RequestType<Record<string, never>, Template[], void>('rigwright/templates');
 
 /** Hands over the texts of a folder; the server publishes their findings and answers with the counts. */
-export const checkFolderRequest = new RequestType<{ files: { uri: string; text: string }[]; on?: string }, FolderSummary, void>('rigwright/checkFolder');
+export const checkFolderRequest =
+    new RequestType<{ files: { uri: string; text: string }[]; on?: string }, FolderSummary, void>('rigwright/checkFolder');
 
 /** Asks for the edit that writes every assumption of a rig into its text; null where nothing is assumed. */
 export const assumptionsRequest = new RequestType<{ uri: string }, WorkspaceEdit | null, void>('rigwright/assumptions');

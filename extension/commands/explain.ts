@@ -18,7 +18,7 @@ export async function explain({ client, pages }: Rigwright, name?: unknown): Pro
             position: client.code2ProtocolConverter.asPosition(editor.selection.active),
         });
         if (page) await pages.show(page);
-        else void vscode.window.showInformationMessage('There is nothing to explain here. Put the cursor on a word, a number or a warning.');
+        else void vscode.window.showInformationMessage('Nothing to explain here: put the cursor on a word, a number or a warning.');
     } else {
         void vscode.window.showInformationMessage('Open a rig and put the cursor on a word, a number or a warning; then ask again.');
     }

@@ -13,7 +13,8 @@ export async function restartServer({ client, log }: Rigwright): Promise<void> {
         void vscode.window.showInformationMessage('The Rigwright server was started again.');
     } catch (error) {
         log.error(error instanceof Error ? error : String(error));
-        const choice = await vscode.window.showErrorMessage('The Rigwright server does not start. Reloading the window may help.', 'Reload the Window', 'Open the Log');
+        const choice = await vscode.window.showErrorMessage(
+            'The Rigwright server does not start. Reloading the window may help.', 'Reload the Window', 'Open the Log');
         if (choice === 'Reload the Window') await vscode.commands.executeCommand('workbench.action.reloadWindow');
         if (choice === 'Open the Log') log.show();
     }

@@ -102,6 +102,9 @@ function run(program, args, cwd) {
         let words = '';
         child.stderr.on('data', data => (words += data));
         child.on('error', reject);
-        child.on('exit', code => (code === 0 ? resolve() : reject(new Error(`${path.basename(program)} ${args[0]}: ${words.trim() || `ended with ${code}`}`))));
+        child.on('exit', code => {
+            if (code === 0) resolve();
+            else reject(new Error(`${path.basename(program)}: ${words.trim() || `ended with ${code}`}`));
+        });
     });
 }

@@ -39,7 +39,9 @@ const calm = {
  * defaults that the person may change.
  * `onIdle` is called after `idleMinutes` without a window. Gives `address()`, a new way in at each call, and `stop()`.
  */
-export async function serve({ folder, extensionFolder, editor, open, line = 1, settings = {}, port = 0, idleMinutes = 10, onIdle = () => {}, log = () => {} }) {
+export async function serve({
+    folder, extensionFolder, editor, open, line = 1, settings = {}, port = 0, idleMinutes = 10, onIdle = () => {}, log = () => {},
+}) {
     const shown = makeFolder(folder);
     const roots = [
         ['/static/', editor],
@@ -70,7 +72,9 @@ export async function serve({ folder, extensionFolder, editor, open, line = 1, s
             if (at === '/') return send(200, page(), 'text/html', { 'cache-control': 'no-store' });
             if (at.startsWith('/fs/')) return await answerFolder(request, url, at.slice('/fs/'.length), send);
             for (const [prefix, served] of roots) {
-                if (at.startsWith(prefix)) return await sendFile(at, path.join(served, path.normalize('/' + at.slice(prefix.length))), prefix, send);
+                if (!at.startsWith(prefix)) continue;
+                const file = path.join(served, path.normalize('/' + at.slice(prefix.length)));
+                return await sendFile(at, file, prefix, send);
             }
             log(`404 ${at}`);
             return send(404);
@@ -92,7 +96,8 @@ export async function serve({ folder, extensionFolder, editor, open, line = 1, s
         }
         const result = await answer(url.searchParams.get('p') ?? '/', url.searchParams, Buffer.concat(body));
         const bytes = Buffer.isBuffer(result);
-        return send(200, bytes ? result : JSON.stringify(result), bytes ? 'application/octet-stream' : 'application/json', { 'cache-control': 'no-store' });
+        const type = bytes ? 'application/octet-stream' : 'application/json';
+        return send(200, bytes ? result : JSON.stringify(result), type, { 'cache-control': 'no-store' });
     }
 
     async function sendFile(at, file, prefix, send) {
@@ -106,9 +111,10 @@ export async function serve({ folder, extensionFolder, editor, open, line = 1, s
     function page() {
         const uri = at => ({ scheme: 'http', authority: host, path: at });
         const inFolder = (...names) => ({ scheme: 'folder', authority: '', path: ['', shown.name, ...names].join('/') });
+        const selection = { startLineNumber: line, startColumn: 1 };
         const configuration = {
             folderUri: { $mid: 1, ...inFolder() },
-            defaultLayout: open ? { editors: [{ uri: inFolder(open), options: { selection: { startLineNumber: line, startColumn: 1 } } }] } : undefined,
+            defaultLayout: open ? { editors: [{ uri: inFolder(open), options: { selection } }] } : undefined,
             additionalBuiltinExtensions: [uri('/folder-extension'), uri('/rigwright')],
             webviewEndpoint: 'static/out/vs/workbench/contrib/webview/browser/pre',
             serverBasePath: '/',
@@ -226,7 +232,8 @@ function makeFolder(folder) {
         },
         'GET list': async at => {
             const entries = await readdir(await place(at), { withFileTypes: true });
-            return entries.filter(entry => entry.isFile() || entry.isDirectory()).map(entry => [entry.name, entry.isDirectory() ? FOLDER : FILE]);
+            const shown = entries.filter(entry => entry.isFile() || entry.isDirectory());
+            return shown.map(entry => [entry.name, entry.isDirectory() ? FOLDER : FILE]);
         },
         'GET file': async at => readFile(await place(at)),
         'PUT file': async (at, query, body) => {

@@ -90,7 +90,8 @@ function sortedRigs() {
 /** Exit code 1 says that there are errors among the findings: they were printed, which is what was wanted. */
 function rigwright(...args) {
     console.log('');
-    const { status } = spawnSync(process.execPath, [path.join(root, bundles.command.file), ...args, '--on', examplesDate], { cwd: root, stdio: 'inherit' });
+    const command = [path.join(root, bundles.command.file), ...args, '--on', examplesDate];
+    const { status } = spawnSync(process.execPath, command, { cwd: root, stdio: 'inherit' });
     console.log('');
     if (status !== 0 && status !== 1) complain(`rigwright ${args[0]} could not do its work.`);
 }
@@ -104,7 +105,8 @@ function findCode() {
     const { status, stdout } = runCode(found, '--version');
     const version = (stdout ?? '').split(/\r?\n/)[0];
     const [major, minor] = version.split('.').map(Number);
-    if (status === 0 && (major > oldestCode[0] || (major === oldestCode[0] && minor >= oldestCode[1]))) return { program: found, version };
+    const newEnough = major > oldestCode[0] || (major === oldestCode[0] && minor >= oldestCode[1]);
+    if (status === 0 && newEnough) return { program: found, version };
     const reason = status === 0 ? `is version ${version}; ${oldestCode.join('.')} or newer is needed` : 'does not answer';
     say(`the \`code\` on the PATH ${reason}, so a browser is used instead`);
     return undefined;

@@ -9,6 +9,7 @@ import { momentary } from '../vocabulary/momentary.js';
 import { kinds } from '../vocabulary/index.js';
 import { pathEnds } from '../rig/assemble.js';
 import type { Part, Problem, Rig, Span } from '../rig/rig.js';
+import { weigh } from './expectation.js';
 import { quantityOf } from './index.js';
 import type { Workings } from './workings.js';
 
@@ -66,6 +67,14 @@ export function checkNames(workings: Workings): Problem[] {
         checkListed(workings, part, told);
     }
     checkOverTime(rig, told);
+    for (const e of rig.expects) {
+        for (const t of weigh(workings, e).troubles) {
+            const at = (start: number, end: number): Span => ({ ...e.valueSpan, start: e.valueSpan.start + start, end: e.valueSpan.start + end });
+            const span = at(t.start, t.end);
+            const fix = t.fix && { title: t.fix.title, edits: [{ span: t.fix.start === undefined ? span : at(t.fix.start, t.fix.end!), text: t.fix.text }] };
+            problems.push({ code: t.code, span, message: t.message, fixes: fix && [fix] });
+        }
+    }
     return problems;
 }
 

@@ -283,6 +283,12 @@ describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
         await w.find('.squiggly-error').first().waitFor();
     });
 
+    it('opens a log that says what is running', async () => {
+        await w.run('Rigwright: Open the Log');
+        await w.find('.part.panel .view-line', 'Rigwright 0.').first().waitFor();
+        await w.run('View: Hide Panel');
+    });
+
     it('says in the status bar that it is up', async () => {
         const status = w.find('#status\\.languageStatus');
         await status.hover();
@@ -295,7 +301,11 @@ describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
         await w.run('Welcome: Open Walkthrough...', 'Get Started with Rigwright');
         await w.find('.gettingStartedContainer .getting-started-step').first().waitFor();
         expect(await w.find('.gettingStartedContainer .getting-started-step').count()).toBe(4);
+        await w.page.setViewportSize({ width: 1400, height: 800 });
+        await w.find('.getting-started-step', 'Read the numbers').first().click();
+        await w.page.waitForTimeout(800);
         await shot('walkthrough');
+        await w.page.setViewportSize({ width: 1100, height: 700 });
         await w.run('View: Close All Editors');
     });
 

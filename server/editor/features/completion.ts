@@ -126,8 +126,9 @@ class Completer {
             ['allow', `allow \${1:rule} on \${2:part} until \${3:${later}} by \${4:name} because "\${5:reason}"`, 'Turns a rule down, with a reason and an end.'],
         ];
         if (!this.page.title) words.unshift(['rig', 'rig "${1:Title}", ${2|idea,drawn,built,running,retired|}', 'The title line: name and stage.'], ['library', 'library "${1:Title}"', 'A file of patterns, in no rig until like names them.']);
+        const present = new Set([...this.rig.parts.values()].filter(p => !p.implied).map(p => p.kind));
         const rank = (k: Kind) => {
-            const there = [...this.rig.parts.values()].some(p => p.kind === k && !p.implied);
+            const there = present.has(k);
             return (there && (k.single || k.always) ? 12 : there ? 2 : 0) + groupOrder.indexOf(k.group);
         };
         return [
@@ -138,7 +139,8 @@ class Completer {
     /** A new part of a kind, with its usual lines. The name comes first where it needs one. */
     private block(kind: Kind): string {
         const lines = kind.template ?? [];
-        const nameless = (kind.single || kind.always || kind.group === 'cells') && ![...this.rig.parts.values()].some(p => p.name === kind.name && !p.implied);
+        const namesake = this.rig.parts.get(kind.name);
+        const nameless = (kind.single || kind.always || kind.group === 'cells') && (!namesake || namesake.implied);
         let name = '';
         if (!nameless) {
             let n = 1;

@@ -1,0 +1,104 @@
+/**
+ * An `expect` line that compares two values at rest, weighed: both sides worked out, brought to one scale, compared.
+ * Gauge and absolute pressures, plain and normal litres are put on one footing first.
+ */
+import { measures, saysDimension } from '../units/dimension.js';
+import { digits, withUnit } from '../units/format.js';
+import { fromSi } from '../units/unit.js';
+import { capital, evaluate, inMeasure, isTrouble, tookState, type Amount, type Trouble } from '../values/evaluate.js';
+import type { Node, NodeOf } from '../values/parse-value.js';
+import type { Expectation } from '../rig/rig.js';
+import type { Workings } from './workings.js';
+
+export interface Weighed {
+    /** The comparison, if the line holds one. */
+    readonly node?: NodeOf<'operation'>;
+    /** Undefined if something is not known, or if the two sides cannot be compared. */
+    readonly holds?: boolean;
+    /** Holds, or fails, for every value within the bounds of the left side. */
+    readonly sure?: boolean;
+    /** The left side in the unit of the limit: '2.31 V', with '± 0.15 V' where it is a worked-out one with bounds. */
+    readonly now?: string;
+    readonly plusMinus?: string;
+    /** A plain litre was taken as at 20 °C, dry, to compare it with an amount of gas. */
+    readonly stateTaken?: boolean;
+    /** What would have to be said: 'lye.fill'. */
+    readonly missing: readonly string[];
+    /** What cannot be compared at all: a name that stands for nothing, a wrong dimension. */
+    readonly troubles: readonly Trouble[];
+}
+
+/** Weighs one expectation at rest. Expectations over time, in variants and after events are not weighed. */
+export function weigh(workings: Workings, e: Expectation): Weighed {
+    const missing: string[] = [];
+    const troubles: Trouble[] = [];
+    const node = e.value?.list[0]?.[0];
+    if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing, troubles };
+    const work = (n: Node | undefined): Amount | undefined => {
+        if (!n) return undefined;
+        const w = evaluate(n, workings.resolver());
+        if (!isTrouble(w)) return w;
+        if (w.code !== 'unknown') troubles.push(w);
+        else if (w.message) missing.push(...w.message.split(', ').filter(m => !missing.includes(m)));
+        return undefined;
+    };
+    const left = work(node.a);
+    const limits = (node.op === 'between' ? [node.b, node.c] : [node.b]).map(n => ({ n: n!, amount: work(n) }));
+    if (!left || limits.some(l => !l.amount)) return { node, missing, troubles };
+    let stateTaken = false;
+    const brought: number[] = [];
+    const absolute = left.dimension === measures.pressure.dimension && (left.basis === 'absolute' || (left.basis === undefined && saysVacuum(workings, node.a)));
+    for (const { n, amount } of limits) {
+        const same = inMeasure(amount!, left.dimension);
+        if (!same) {
+            const bare = !amount!.unit && n.is === 'number';
+            troubles.push({
+                trouble: true, code: bare ? 'unit-missing' : 'wrong-dimension', start: n.start, end: n.end,
+                message: bare ? `A unit is missing: ${saysDimension(left.dimension)} is expected here.` : `${capital(saysDimension(left.dimension))} and ${saysDimension(amount!.dimension)} cannot be compared.`,
+            });
+            continue;
+        }
+        stateTaken ||= tookState(amount!, left.dimension);
+        brought.push(onScale(workings, same, n, absolute));
+    }
+    if (troubles.length) return { node, missing, troubles };
+    const shown = limits[0].amount!.unit?.dimension === left.dimension ? limits[0].amount!.unit : left.unit;
+    const met = (x: number) => compare(node.op, x, brought, exactness(node));
+    const holds = left.si === left.si ? met(left.si) : undefined;
+    const half = (left.high - left.low) / 2;
+    return {
+        node, holds, sure: holds === undefined ? undefined : met(left.low) === holds && met(left.high) === holds, missing, troubles, stateTaken,
+        now: shown ? withUnit(fromSi(left.si, shown), shown, 3) : digits(left.si, 3),
+        plusMinus: half > 0 ? (shown ? withUnit(half / shown.factor, shown, 2) : digits(half, 2)) : undefined,
+    };
+}
+/** A pressure on the scale of the left side. A bare literal takes that scale: nobody states the air as a gauge pressure. */
+function onScale(workings: Workings, a: Amount, n: Node, absolute: boolean): number {
+    if (a.dimension !== measures.pressure.dimension) return a.si;
+    const isAbsolute = a.basis === 'absolute' || (a.basis === undefined && (n.is === 'name' ? saysVacuum(workings, n) : absolute));
+    return a.si + (absolute === isAbsolute ? 0 : absolute ? workings.airPressure : -workings.airPressure);
+}
+/** Whether a name stands for a pressure that is counted from vacuum by its meaning: the air, the vapour over the lye. */
+function saysVacuum(workings: Workings, n: Node): boolean {
+    if (n.is !== 'name' || n.names.length < 2) return false;
+    const view = workings.viewOf(n.names[0]);
+    return /above vacuum/i.test(view?.result(n.names.slice(1).join('.'))?.quantity.meaning ?? '');
+}
+/** Half of the last digit that the maker wrote after `=`, as a share of nothing: in SI. */
+function exactness(node: NodeOf<'operation'>): number {
+    if (node.op !== '=') return 0;
+    if (node.b.is === 'quantity') return 0.5 * 10 ** -node.b.decimals * Math.abs(node.b.unit.factor);
+    return node.b.is === 'number' ? 0.5 * 10 ** -node.b.decimals : 0;
+}
+function compare(op: string, x: number, limits: readonly number[], half: number): boolean | undefined {
+    const [first, second] = limits;
+    switch (op) {
+        case '<': return x < first;
+        case '<=': return x <= first;
+        case '>': return x > first;
+        case '>=': return x >= first;
+        case '=': return Math.abs(x - first) <= half + 1e-9 * Math.abs(first);
+        case 'between': return x >= Math.min(first, second) && x <= Math.max(first, second);
+        default: return undefined;
+    }
+}
