@@ -11,6 +11,8 @@ const otherKeys = ['latched-by', 'sounded-by', 'follows', 'armed-while'] as cons
 
 export class Controls {
     private cache = new Map<string, Set<string>>();
+    private heard: Map<string, Set<string>> | undefined;
+    private sensors: Map<string, View[]> | undefined;
     constructor(private readonly workings: Workings) {}
 
     /**
@@ -41,12 +43,56 @@ export class Controls {
     }
     /** Everything that a device takes part in driving, directly: names of the driven parts. */
     listeners(device: string): string[] {
-        const found: string[] = [];
-        for (const view of this.workings.allViews()) {
-            const keys = [...stopKeys, ...needKeys, ...otherKeys];
-            if (keys.some(key => view.names(key).some(n => n.split('.')[0] === device) || view.word(key) === device)) found.push(view.name);
+        if (!this.heard) {
+            this.heard = new Map();
+            for (const view of this.workings.allViews()) {
+                if (view.part.kind?.statement || view.part.pattern) continue;
+                const named = [...stopKeys, ...needKeys, ...otherKeys].flatMap(key => [...view.names(key), ...(key === 'follows' ? [view.word(key) ?? ''] : [])]);
+                for (const n of named) {
+                    const own = n.split('.')[0];
+                    if (!own || own === view.name) continue;
+                    const list = this.heard.get(own);
+                    if (list) list.add(view.name);
+                    else this.heard.set(own, new Set([view.name]));
+                }
+            }
+        }
+        return [...(this.heard.get(device) ?? [])];
+    }
+    /** Every device that has any part in what drives this, those behind an `or` and what starts them included. */
+    involved(name: string): ReadonlySet<string> {
+        const found = new Set<string>();
+        const queue = [name];
+        for (let n = queue.shift(); n !== undefined; n = queue.shift()) {
+            const view = this.workings.viewOf(n);
+            if (!view) continue;
+            for (const key of [...stopKeys, ...needKeys, 'latched-by', 'follows'] as const) {
+                for (const other of view.names(key)) {
+                    const own = other.split('.')[0];
+                    if (found.has(own) || own === name) continue;
+                    found.add(own);
+                    queue.push(own);
+                }
+            }
         }
         return found;
+    }
+    /** Whether it starts again only when a hand presses a button: it, or something that it cannot run without, is latched by one. */
+    startsByHand(name: string): boolean {
+        return [name, ...this.stoppers(name)].some(n => this.workings.viewOf(n)?.names('latched-by').some(b => this.workings.viewOf(b.split('.')[0])?.kind === 'button'));
+    }
+    /** Contactors and relays whose contact its current passes: any one of them, dropping, stops it. */
+    interrupters(name: string): View[] {
+        const view = this.workings.viewOf(name);
+        return view ? this.single(view, 'needs').map(n => this.workings.viewOf(n.split('.')[0])).filter((v): v is View => !!v && ['contactor', 'relay', 'solid-state-relay'].includes(v.kind)) : [];
+    }
+    /** The key under which a device says where it stops what hears it: a switch breaks, the others trip. */
+    actsAt(device: View): 'breaks' | 'trips' {
+        return device.kind === 'switch' ? 'breaks' : 'trips';
+    }
+    /** Devices that stop a driven part when a quantity goes above or below their point. */
+    limits(driven: ReadonlySet<string>, quantity: string, side: 'above' | 'below'): View[] {
+        return this.sensing(quantity).filter(d => driven.has(d.name) && d.word(`${this.actsAt(d)}.side`) === side);
     }
     /** Driven parts that a device stops, directly or by way of contactors and relays. */
     stops(device: string): string[] {
@@ -69,7 +115,19 @@ export class Controls {
     }
     /** Switches, trips, analysers and detectors that sense a quantity: 'bag.volume'. */
     sensing(quantity: string, kinds: readonly string[] = ['switch', 'trip', 'analyser', 'detector', 'sensor']): View[] {
-        return kinds.flatMap(kind => this.workings.partsOf(kind)).filter(v => this.sensed(v) === quantity);
+        if (!this.sensors) {
+            this.sensors = new Map();
+            for (const kind of ['switch', 'trip', 'analyser', 'detector', 'sensor']) {
+                for (const v of this.workings.partsOf(kind)) {
+                    const sensed = this.sensed(v);
+                    if (v.part.pattern || !sensed) continue;
+                    const list = this.sensors.get(sensed);
+                    if (list) list.push(v);
+                    else this.sensors.set(sensed, [v]);
+                }
+            }
+        }
+        return (this.sensors.get(quantity) ?? []).filter(v => kinds.includes(v.kind));
     }
     /** What a switch senses, as 'part.quantity'. */
     sensed(view: View): string | undefined {

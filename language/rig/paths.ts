@@ -16,6 +16,7 @@ export class Paths {
     readonly links: readonly Link[];
     private readonly out = new Map<string, Link[]>();
     private readonly into = new Map<string, Link[]>();
+    private readonly media = new Map<string, Set<string>>();
 
     constructor(rig: Rig) {
         const links: Link[] = [];
@@ -26,6 +27,11 @@ export class Paths {
                 links.push(link);
                 push(this.out, `${path.medium} ${from.name}`, link);
                 push(this.into, `${path.medium} ${to.name}`, link);
+                for (const name of [from.name, to.name]) {
+                    const media = this.media.get(name);
+                    if (media) media.add(path.medium);
+                    else this.media.set(name, new Set([path.medium]));
+                }
             }
         }
         this.links = links;
@@ -53,8 +59,35 @@ export class Paths {
         return [...names].filter(n => !pathEnds.has(n));
     }
     /** The media whose paths touch a part. */
-    mediaOf(name: string): Set<string> {
-        return new Set(this.links.filter(l => l.from.name === name || l.to.name === name).map(l => l.medium));
+    mediaOf(name: string): ReadonlySet<string> {
+        return this.media.get(name) ?? none;
+    }
+    /** Names joined to a part by a medium, in either direction, path ends included. */
+    neighbours(name: string, medium: Medium): string[] {
+        return [...this.to(name, medium).map(l => l.from.name), ...this.from(name, medium).map(l => l.to.name)];
+    }
+    /**
+     * Everything that shares one space with a part: joined by a medium in either direction. Goes no further behind what
+     * `stops` says; such parts themselves belong to it, path ends do not. From each name to the one it was reached from.
+     */
+    space(start: string, medium: Medium, stops: (name: string) => boolean): ReadonlyMap<string, string | undefined> {
+        const from = new Map<string, string | undefined>([[start, undefined]]);
+        const queue = [start];
+        for (let name = queue.shift(); name !== undefined; name = queue.shift()) {
+            if (name !== start && stops(name)) continue;
+            for (const next of this.neighbours(name, medium)) {
+                if (from.has(next) || pathEnds.has(next)) continue;
+                from.set(next, name);
+                queue.push(next);
+            }
+        }
+        return from;
+    }
+    /** Names along a space from its start to one of its parts, both included. */
+    static trail(space: ReadonlyMap<string, string | undefined>, to: string): string[] {
+        const trail: string[] = [];
+        for (let name: string | undefined = to; name !== undefined; name = space.get(name)) trail.unshift(name);
+        return trail;
     }
     /** A route from one part to another, both included, or undefined. The shortest; first in the text among equals. */
     route(from: string, to: string, medium: Medium): string[] | undefined {
@@ -114,6 +147,8 @@ export class Paths {
         return [...found];
     }
 }
+const none: ReadonlySet<string> = new Set();
+
 function push<V>(map: Map<string, V[]>, key: string, value: V): void {
     const list = map.get(key);
     if (list) list.push(value);

@@ -160,14 +160,21 @@ describe('lenses', () => {
     });
     it('on expectations: how each stands', () => {
         const stands = (line: string) => lenses(`${rig}${line}`).at(-1)!.title;
-        expect(stands('expect stack.voltage < 2 kV')).toMatch(/^Holds: [\d.]+ V$/);
-        expect(stands('expect stack.voltage between 1 V and 2 V')).toMatch(/^Does not hold: [\d.]+ V$/);
+        expect(stands('expect stack.voltage < 2 kV')).toMatch(/^Holds: [\d.]+ k?V ± /);
+        expect(stands('expect stack.voltage between 1 V and 2 V')).toMatch(/^Does not hold: [\d.]+ V ± [\d.]+ V$/);
         expect(stands('expect bag.fill-time < 2 h')).toMatch(/^Not known/);
         expect(stands('expect if control lost: always stack stopped')).toBe('Read, not worked out yet');
-        const o = open(`${rig}`);
+        const o = open(rig);
         const analysis = o.house.analysis(o.uri)!;
         const v = analysis.workings.quantity(analysis.rig.parts.get('stack')!, 'volts-per-cell')!;
         expect(stands(`expect stack.volts-per-cell < ${((v.value + v.high) / 2).toFixed(4)} V`)).toMatch(/^May not hold/);
+    });
+    it('never disagree with the finding on the same line', () => {
+        for (const line of ['expect stack.voltage > 2 kV', 'expect stack.voltage < 2 kV', 'expect stack.hydrogen-rate > 1 L/h', 'expect stack.gasket-squeeze < 30 %', 'expect site.air-pressure > 50 kPa']) {
+            const o = open(`${rig}${line}`);
+            const told = o.house.findingsIn(o.uri).find(f => f.rule === 'expectation-not-met')?.severity;
+            expect(lensesOf(o.house, o.uri).at(-1)!.command!.title, line).toMatch(told === 'error' ? /^Does not hold/ : told === 'hint' ? /^Not known/ : /^(Holds|May not hold)/);
+        }
     });
     it('are words only where the client does not know our commands', () => {
         expect(lenses(rig, false).every(l => l.command === '')).toBe(true);
