@@ -297,7 +297,7 @@ function coolerOf(q: View, strength: number): Cooler | undefined {
 
 const solved = new Map<string, OperatingPoint>();
 /** Equal inputs have one solution: an edit elsewhere in the text costs nothing here. */
-function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number): OperatingPoint {
+export function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number): OperatingPoint {
     const probe = source.currentAt ? [source.currentAt(0), source.currentAt(0.8 * source.open)] : [];
     const key = JSON.stringify([make, source.kind, source.open, source.limit, source.resistance, source.leads, source.diodes, probe, room, temperature, current]);
     let p = solved.get(key);
@@ -307,7 +307,7 @@ function remembered(make: StackMake, source: Source, room: number, temperature?:
     }
     return p;
 }
-function usable(make: StackMake | undefined, source: Source | undefined): make is StackMake {
+export function usable(make: StackMake | undefined, source: Source | undefined): make is StackMake {
     return !!make && !!source && [make.cells, make.groups, make.area, make.gap, make.strength, make.portBore, make.portLength, make.manifoldBore].every(n => n === n && n >= 0)
         && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && make.cells <= 5000;
 }

@@ -29,6 +29,10 @@ describe('inlay hints', () => {
         expect(at(4)[0].label).toMatch(/^≈ [12]\.\d+ V ± [\d.]+ · stack [\d.]+ V/);
         expect(at(5)[0].label).toMatch(/^≈ [\d.]+ A · [\d.]+ mA\/cm2$/);
     });
+    it('of a block on one line let each property speak in turn, then the gas', () => {
+        const one = open(rig.replace(/stack \{[^}]*\}/, 'stack { cells: 10   wetted: 80 x 100 mm }'));
+        expect(hintsIn(one.house, one.uri)[2].label).toMatch(/^≈ [12](?:\.\d+)? V ± [\d.]+ · [\d.]+ A · hydrogen [\d.]+ NL\/h · /);
+    });
     it('show their working when pointed at', () => {
         expect((at(4)[0].tooltip as MarkupContent).value).toContain('*How:*');
         const lazy = hintsIn(o.house, o.uri, 0, Infinity, true);

@@ -4,6 +4,7 @@ import {
     bestConductingStrength, lyeBoilingPoint, lyeConductivity, lyeDensity, lyeFreezingPoint, lyeHeatCapacity, lyeVapourPressure, lyeViscosity,
     mixingRise, molality, strengthFromMasses, strengthFromMolality, strengthFromMolarity, type Solute,
 } from '../../physics/lye.js';
+import { solutes } from '../../vocabulary/solutes.js';
 import { defineQuantity } from '../define.js';
 import type { View } from '../view.js';
 
@@ -30,7 +31,13 @@ export default [
         if (amount && s && amount.dimension === measures.molality.dimension) return strengthFromMolality(s, n);
         return n;
     } }),
-    defineQuantity({ name: 'strength-from-masses', of: 'lye', measure: 'mass-fraction', unit: 'wt%', meaning: 'Strength that the weighed masses make, with the water in the pellets counted.', formula: 'assay x solute / (solute + water)', source: 'definition', work: q => strengthFromMasses(q.num('solute-mass'), q.num('water-mass'), q.maybe('assay', 1)) }),
+    defineQuantity({ name: 'strength-from-masses', of: 'lye', measure: 'mass-fraction', unit: 'wt%', meaning: 'Strength that the weighed masses make, with the water in the pellets counted.', formula: 'assay x solute / (solute + water)', source: 'definition; assay as stated, else what is usual for that solid', work: q => {
+        const [mass, water] = [q.num('solute-mass'), q.num('water-mass')];
+        const usual = q.says('assay') === 'assumed' ? solutes.get(q.word('solute') ?? '')?.assay : undefined;
+        if (!usual) return strengthFromMasses(mass, water, q.maybe('assay', 1));
+        const [low, high] = usual.map(a => strengthFromMasses(mass, water, a));
+        return { value: (low + high) / 2, low, high };
+    } }),
     defineQuantity({ name: 'molality', of: 'lye', measure: 'molality', meaning: 'Moles of hydroxide per kilogram of water.', formula: 'w / (M (1 - w))', source: 'definition', work: q => {
         const s = solute(q);
         return s ? molality(s, q.q('mass-fraction')) : NaN;

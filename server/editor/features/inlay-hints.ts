@@ -48,7 +48,9 @@ export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy
             if (line < from || line > to) continue;
             const result = workings.quantity(part, q.name)!;
             if (result.value !== result.value) continue;
+            // Two parts on one line would mix their numbers: the first one speaks.
             const list = byLine.get(line);
+            if (list && list[0].part !== part) continue;
             if (list) list.push(result);
             else byLine.set(line, [result]);
         }
@@ -58,7 +60,7 @@ export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy
         if (line >= from && line <= to) hints.push({ position: { line, character: doc.lines.lineText(line).trimEnd().length }, label: MARK + label, paddingLeft: true, ...more });
     };
     for (const [line, all] of byLine) {
-        const results = all.slice(0, MOST);
+        const results = inTurn(all).slice(0, MOST);
         put(line, results.map(label).join(' · '), lazy ? { data: { uri, names: results.map(r => `${r.part.name}.${r.quantity.name}`) } } : { tooltip: tooltip(results) });
     }
     for (const named of page.lets) {
@@ -66,6 +68,22 @@ export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy
         if (value?.unit && value.unit.dimension === value.dimension) put(doc.lines.at(Math.max(named.span.start, named.span.end - 1)).line, withUnit(fromSi(value.si, value.unit), value.unit, 4));
     }
     return hints.sort((a, b) => a.position.line - b.position.line);
+}
+/**
+ * Where several properties share a line, each has its say before any has a second one; what belongs to the part as a
+ * whole comes after them, its gas first, since that is what a rig is for.
+ */
+function inTurn(results: readonly Result[]): Result[] {
+    const byPlace = new Map<string, Result[]>();
+    for (const r of results) byPlace.set(r.quantity.shownAt!, [...(byPlace.get(r.quantity.shownAt!) ?? []), r]);
+    const header = byPlace.get('header')?.sort((a, b) => Number(b.quantity.measure === 'gas-flow') - Number(a.quantity.measure === 'gas-flow'));
+    byPlace.delete('header');
+    const keys = results[0].part.entries;
+    const order = [...byPlace].sort((a, b) => keys.get(a[0])!.keySpan.start - keys.get(b[0])!.keySpan.start).map(([, list]) => list);
+    if (header) order.push(header);
+    const out: Result[] = [];
+    for (let round = 0; out.length < results.length; round++) for (const list of order) if (list[round]) out.push(list[round]);
+    return out;
 }
 function resultsOf(house: House, uri: string, names: readonly string[]): Result[] {
     const analysis = house.analysis(uri);

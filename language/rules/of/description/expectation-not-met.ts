@@ -20,7 +20,8 @@ export default defineRule({
             if (w.holds === undefined) {
                 tell({
                     at: e.valueSpan, severity: 'hint', why: 'It is looked at again as soon as that is given.',
-                    message: `Whether ${written(a)} is ${wanted} cannot be known yet${w.missing.length ? `: ${w.missing.slice(0, 3).join(', ')} ${w.missing.length > 1 ? 'are' : 'is'} not given` : ''}.`,
+                    message: `Whether ${written(a)} is ${wanted} cannot be known ` +
+                        `yet${w.missing.length ? `: ${w.missing.slice(0, 3).join(', ')} ${w.missing.length > 1 ? 'are' : 'is'} not given` : ''}.`,
                 });
             } else if (!w.holds) {
                 const doubt = w.plusMinus && !w.sure ? ` Its bounds (± ${w.plusMinus}) reach into that, so it may still hold.` : '';

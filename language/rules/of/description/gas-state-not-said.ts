@@ -27,7 +27,8 @@ export default defineRule({
             const plain = withUnit(fromSi(amount.si, amount.unit ?? unitOf('L/h')!), amount.unit ?? unitOf('L/h')!);
             tell({
                 at: entry.span,
-                message: `${plain} of which gas? It is taken at 20 °C and dry, ${show(tell.workings.asGas(amount), 'NL/h')}; dry at 0 °C it would be 7 % more, warm over the lye up to a fifth less. Write NL/h for 0 °C and dry.`,
+                message: `${plain} of which gas? It is taken at 20 °C and dry, ${show(tell.workings.asGas(amount), 'NL/h')}; dry at 0 °C ` +
+                    'it would be 7 % more, warm over the lye up to a fifth less. Write NL/h for 0 °C and dry.',
             });
         }
     },

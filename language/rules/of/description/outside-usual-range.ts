@@ -26,7 +26,11 @@ export default defineRule({
                 if (amount.si === 0 && usual.dimension === one) continue;
                 const span = { ...entry.span, start: entry.span.start + fact.start, end: entry.span.start + fact.end };
                 const written = entry.value!.text.slice(fact.start, fact.end);
-                tell({ at: span, message: `${written} is outside what is usual for ${entry.key}, ${entry.property!.usual!.replace('..', ' to ')}. Is it meant?` });
+                tell({
+                    at: span,
+                    message: `${written} is outside what is usual for ${entry.key}, ${entry.property!.usual!.replace('..', ' to ')}. Is ` +
+                        'it meant?',
+                });
             }
         }
     },

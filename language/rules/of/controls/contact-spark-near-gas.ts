@@ -1,0 +1,17 @@
+import { defineRule } from '../../define.js';
+import { show } from '../../../units/format.js';
+
+export default defineRule({
+    name: 'contact-spark-near-gas',
+    family: 'controls',
+    severity: 'warning',
+    summary: 'An open contact sits close to gas.',
+    why: 'A contact that opens makes a spark; hydrogen needs a thousandth of what such a spark has.',
+    source: 'IEC 60079-10-1 and -14; least ignition energy 0.017 to 0.02 mJ; from memory',
+    guardsLife: true,
+    on: ['switch', 'relay', 'contactor'],
+    check(v, tell) {
+        const d = v.maybe('distance-to-gas');
+        if (d < 0.5 && (v.word('enclosure') ?? 'open') === 'open') tell({ at: v.at('distance-to-gas'), message: `${v.name} opens its contact ${show(d, 'm')} from gas; its enclosure is ${v.says('enclosure') === 'stated' ? 'open' : 'not said, so taken as open'}.` });
+    },
+});
