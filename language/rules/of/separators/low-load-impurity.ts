@@ -14,9 +14,10 @@ export default defineRule({
         const o = v.q('oxygen-in-hydrogen-low');
         const routine = v.the('routine');
         if (!(h > 0.01 || o > 0.005)) return;
+        const kept = ['bag', 'gasometer', 'compressor', 'cylinder'].some(kind => v.all(kind).length);
         const said = routine?.said('lowest-current');
         tell({
-            at: said ? routine!.at('lowest-current') : v.at(), severity: said || tell.reached('built') ? 'warning' : 'hint',
+            at: said ? routine!.at('lowest-current') : v.at(), severity: kept && (said || tell.reached('built')) ? 'warning' : 'hint',
             message: `At ${said ? show(routine!.num('lowest-current'), 'A') : 'a quarter of the current'} about ${show(h, '%', 2)} hydrogen is in the oxygen and ${show(o, '%', 2)} oxygen in the hydrogen (within a factor of three); trips stand at 2 % and 1 %.`,
         });
     },
