@@ -28,7 +28,8 @@ function blocks(lines: string[], link: Link): string[] {
         } else if (fence.test(line)) {
             const end = lines.findIndex((other, at) => at > i && fence.test(other));
             const stop = end < 0 ? lines.length : end;
-            html.push(`<pre><code>${escape(lines.slice(i + 1, stop).join('\n'))}</code></pre>`);
+            // It may be wider than the page: with a place for the focus, the arrow keys move it.
+            html.push(`<pre tabindex="0"><code>${escape(lines.slice(i + 1, stop).join('\n'))}</code></pre>`);
             i = stop + 1;
         } else if (title) {
             html.push(`<h${title[1].length}>${inline(title[2], link)}</h${title[1].length}>`);
@@ -103,8 +104,8 @@ const inlinePattern = new RegExp([
     /`+([^`]+)`+/,
     /\\([\\`*_{}[\]()#+\-.!|<>~])/,
     /\[([^\]]+)\]\(<?([^)\s>]+)>?\)/,
-    /(\*\*|__)(?=\S)(.+?)(?<=\S)\5/,
-    /(?<![\p{L}\p{N}])([*_])(?=\S)(.+?)(?<=\S)\7(?![\p{L}\p{N}])/u,
+    /(?<thick>\*\*|__)(?=\S)(.+?)(?<=\S)\k<thick>/,
+    /(?<![\p{L}\p{N}])(?<slant>[*_])(?=\S)(.+?)(?<=\S)\k<slant>(?![\p{L}\p{N}])/u,
 ].map(part => part.source).join('|'), 'gu');
 
 function inline(text: string, link: Link): string {

@@ -120,7 +120,8 @@ function runCode(program, ...args) {
 function openInCode({ program, version }) {
     const installed = runCode(program, '--install-extension', vsix, '--force');
     if (installed.status !== 0) complain(`VS Code did not take the extension.\n${installed.stderr ?? ''}`);
-    runCode(program, ...(isExamples ? [examplesWorkspace(), '--goto', `${path.join(examplesFolder, mainExample)}:${lineToShow()}`] : [options.folder]));
+    const first = `${path.join(examplesFolder, mainExample)}:${lineToShow()}`;
+    runCode(program, ...(isExamples ? [examplesWorkspace(), '--goto', first] : [options.folder]));
     say(`VS Code ${version} opens ${options.folder}`);
     console.log(`\n  To take the extension out again:  code --uninstall-extension ${extensionId}\n`);
 }

@@ -130,7 +130,7 @@ function checkListed(workings: Workings, part: Part, told: (span: Span, message:
     }
 }
 
-const lead = /^(?:always|never|at end|at \d{1,2}:\d{2}|within [\d.]+ \w+(?: of \d{1,2}:\d{2})?|from \d{1,2}:\d{2} to \d{1,2}:\d{2}(?: always| never)?|after [\d.]+ \w+)\s*/;
+const lead = /^(?:always|never|at\s+end|at\s+\d{1,2}:\d{2}|within\s+[\d.]+\s+\w+(?:\s+of\s+\d{1,2}:\d{2})?|from\s+\d{1,2}:\d{2}\s+to\s+\d{1,2}:\d{2}(?:\s+always|\s+never)?|after\s+[\d.]+\s+\w+)\s*/;
 /** Expectations over time are a small language of parts, states and comparisons; a typing slip must not pass unseen. */
 function checkOverTime(rig: Rig, told: (span: Span, message: string, near?: string) => void): void {
     for (const e of rig.expects) {
@@ -168,11 +168,11 @@ function checkState(rig: Rig, text: string, span: Span, told: (span: Span, messa
         const near = nearest(m[1], rig.parts.keys());
         return told({ ...span, end: span.start + m[1].length }, `A part ${m[1]} does not exist${near ? `; did you mean ${near}?` : '.'}`, near);
     }
-    const state = m[2].replace(/^not\s+/, '');
+    const state = m[2].replace(/^not\s+/, '').replace(/\s+/g, ' ');
     const known = [...(part.kind?.states ?? []), ...(part.kind?.events ?? [])];
     if (!known.length || known.includes(state)) return;
     const near = nearest(state, known);
-    const at = { ...span, start: span.end - state.length };
+    const at = { ...span, start: span.end - m[2].replace(/^not\s+/, '').length };
     told(state ? at : span, state ? `${part.name} cannot be ${state}${near ? `; did you mean ${near}?` : ''}${near ? '' : `: ${known.join(', ')}.`}` : `What of ${part.name}: ${known.slice(0, 5).join(', ')}?`, near);
 }
 function checkCondition(rig: Rig, when: { word: string; text: string; span: Span }, told: (span: Span, message: string, near?: string) => void): void {

@@ -52,11 +52,12 @@ export interface Way {
 }
 /**
  * The way that a gas takes from a part: of all ways to a vessel or an end the one with the least head. Valves that power
- * keeps shut are shut; what stands behind a bag or bell does not push back.
+ * keeps shut are shut; what stands behind a bag or bell does not push back. Ways through the part `without` do not count.
  */
-export function easiestWay(q: View, from: string, medium: 'hydrogen' | 'oxygen'): Way | undefined {
+export function easiestWay(q: View, from: string, medium: 'hydrogen' | 'oxygen', without?: string): Way | undefined {
     let best: Way | undefined;
     for (const route of q.paths.routes(from, medium as Medium)) {
+        if (without !== undefined && route.includes(without)) continue;
         const parts: string[] = [];
         let head = 0;
         let open = true;

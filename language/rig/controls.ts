@@ -102,10 +102,10 @@ export class Controls {
     trips(name: string): View[] {
         return [...this.stoppers(name)].map(n => this.workings.viewOf(n)).filter((v): v is View => !!v && ['trip', 'analyser', 'detector'].includes(v.kind));
     }
-    /** What feeds current to the stack and can be stopped: the driven parts on its current path. */
+    /** What feeds current to the stack and can be stopped: the driven parts on its current path. A charger that fills a battery feeds the battery. */
     sources(): View[] {
         const names = new Set(this.workings.paths.on('current'));
-        return [...this.workings.allViews()].filter(v => ['supply', 'transformer', 'charger'].includes(v.kind) && (names.size === 0 || names.has(v.name)));
+        return [...this.workings.allViews()].filter(v => (v.kind === 'supply' || v.kind === 'transformer' || (v.kind === 'charger' && !this.workings.partsOf('battery').length)) && (names.size === 0 || names.has(v.name)));
     }
     /** Devices that stop the making of gas, by any of the sources' chains. */
     stackStoppers(): ReadonlySet<string> {

@@ -155,7 +155,7 @@ class PageReader {
         const value = this.values.parse(text);
         for (const p of value.problems) {
             const span = this.span(at + p.start, at + p.end);
-            const fixes = p.fix && [this.replaceFix(p.fix.start === undefined ? span : this.span(at + p.fix.start, at + p.fix.end!), p.fix.title, p.fix.text)];
+            const fixes = p.fix && [this.replaceFix(p.fix.start === undefined ? span : this.span(at + p.fix.start, at + p.fix.end!), p.fix.title, p.fix.text, p.code === 'decimal-comma')];
             this.problem(p.code, span, p.message, fixes);
         }
         return { value, broken: value.problems.length > 0 };
@@ -293,7 +293,7 @@ class PageReader {
                 entry.broken = true;
                 for (const p of matched.problems) {
                     const where = this.span(item.valueAt + p.start, item.valueAt + p.end);
-                    const fixes = p.fix && [this.replaceFix(p.fix.start === undefined ? where : this.span(item.valueAt + p.fix.start, item.valueAt + p.fix.end!), p.fix.title, p.fix.text)];
+                    const fixes = p.fix && [this.replaceFix(p.fix.start === undefined ? where : this.span(item.valueAt + p.fix.start, item.valueAt + p.fix.end!), p.fix.title, p.fix.text, p.code === 'decimal-comma')];
                     this.problem(p.code, where, p.message, fixes);
                 }
             }
@@ -324,7 +324,7 @@ class PageReader {
                 const quoted = /^"([^"\n]*)"$/.exec(item.text);
                 const target = quoted ? quoted[1] : item.text;
                 if (!quoted && !partName.test(item.text)) {
-                    this.problem('value-not-understood', textSpan, 'A file stands in quotes, as use "parts.rig"; a library shipped with the tool without, as use parts.', [this.replaceFix(textSpan, 'Put it in quotes', `"${item.text.replaceAll('"', '')}"`)]);
+                    this.problem('value-not-understood', textSpan, 'A file stands in quotes, as use "parts.rig"; a library shipped with the tool without, as use parts.', [this.replaceFix(textSpan, 'Put it in quotes', `"${item.text.replaceAll('"', '')}"`, true)]);
                     return;
                 }
                 this.uses.push({ span: whole, target, targetSpan: quoted ? { ...textSpan, start: textSpan.start + 1, end: textSpan.end - 1 } : textSpan, shipped: !quoted });
@@ -348,7 +348,7 @@ class PageReader {
         if (title?.is !== 'text') {
             const end = stage ? textSpan.start + (value.list[0].at(-1)?.end ?? 0) : textSpan.end;
             const span = { ...textSpan, end };
-            this.problem('value-not-understood', span, 'A title stands between quotes.', [this.replaceFix(span, 'Put it in quotes', `"${this.frame.text.slice(span.start, span.end).replaceAll('"', '')}"`)]);
+            this.problem('value-not-understood', span, 'A title stands between quotes.', [this.replaceFix(span, 'Put it in quotes', `"${this.frame.text.slice(span.start, span.end).replaceAll('"', '')}"`, true)]);
         } else {
             this.title ??= { text: title.value, span: this.span(item.textAt + title.start, item.textAt + title.end) };
         }

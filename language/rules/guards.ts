@@ -20,7 +20,7 @@ export function stackGuards(v: View, quantity: string, side: 'above' | 'below'):
 }
 
 /** Declares a trip behind a part and lets it stop what feeds the stack. Undefined where there is nothing to stop. */
-export function addStackTrip(v: View, name: string, lines: readonly string[], title: string): Fix | undefined {
+export function addStackTrip(v: View, name: string, lines: Readonly<Record<string, string>>, title: string): Fix | undefined {
     const { rig } = v;
     const source = v.controls.sources()[0];
     if (!source || rig.parts.has(name)) return undefined;
@@ -29,6 +29,6 @@ export function addStackTrip(v: View, name: string, lines: readonly string[], ti
     const target = latch ?? source;
     const entry = target.part.entries.get('stopped-by');
     const stop = entry?.value ? { span: { ...entry.span, start: entry.span.end }, text: `, ${name}` } : additionTo(rig, target.part, 'stopped-by', name);
-    const declared = insertAfter(v, `trip ${name} {\n${lines.map(l => `  ${l}`).join('\n')}\n}`, title);
+    const declared = insertAfter(v, `trip ${name} {\n${Object.entries(lines).map(([key, text]) => `  ${`${key}:`.padEnd(18)}${text}`).join('\n')}\n}`, title);
     return stop && declared && { title, edits: [...declared.edits, stop], preferred: true };
 }

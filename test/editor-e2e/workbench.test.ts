@@ -93,6 +93,8 @@ describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
             },
         });
         w = await Workbench.open(server.address());
+        // Without a server no step can succeed: better one failure than a long row of them.
+        await w.hints();
     }, 180_000);
 
     afterAll(async () => {

@@ -27,8 +27,8 @@ describe('a page', () => {
     });
 
     it('has rigs as they are typed, also where the fence is not closed', () => {
-        expect(html('```rig', 'stack { cells: 7 }  # <b>', '```')).toBe('<pre><code>stack { cells: 7 }  # &lt;b&gt;</code></pre>');
-        expect(html('```', 'a *b*')).toBe('<pre><code>a *b*</code></pre>');
+        expect(html('```rig', 'stack { cells: 7 }  # <b>', '```')).toBe('<pre tabindex="0"><code>stack { cells: 7 }  # &lt;b&gt;</code></pre>');
+        expect(html('```', 'a *b*')).toBe('<pre tabindex="0"><code>a *b*</code></pre>');
     });
 
     it('links only where it is told to', () => {

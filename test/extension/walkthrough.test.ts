@@ -34,7 +34,7 @@ describe('the walkthrough', () => {
         const markdown = page('2-numbers');
         shownAsWorkedOut(markdown, rig);
         const words = markdown.slice(markdown.lastIndexOf('```'));
-        for (const [, number] of markdown.matchAll(/≈ (?:hydrogen )?([\d.]+ (?:V|A|NL\/h))(?: ±.*)?$/gm)) expect(words).toContain(number.replace(' NL/h', ' litres'));
+        for (const [, number] of markdown.matchAll(/≈ (?:hydrogen |works at )?([\d.]+ (?:V|A|NL\/h))(?: ±.*)?$/gm)) expect(words).toContain(number.replace(' NL/h', ' litres'));
     });
 
     it('shows what nine cells are told, and the remedy', () => {

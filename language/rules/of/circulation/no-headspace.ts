@@ -1,17 +1,28 @@
-import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
+import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
 
 export default defineRule({
     name: 'no-headspace',
     family: 'circulation and levels',
-    severity: 'error',
-    summary: 'No room is left above the lye for gas and foam to part.',
-    why: 'Lye goes out with the gas, into bubblers and the bag.',
-    source: 'common practice, no source',
+    severity: 'warning',
+    summary: 'Too little room is left above the lye for swell and foam.',
+    why: 'Lye then goes out with the gas, into hoses, bubblers and the bag.',
+    source: '50 mm: common practice, no source; lye swells by some 3 to 10 % while gas rises in it',
+    under: ['impossible-geometry'],
     on: 'column',
     check(v, tell) {
-        const free = v.q('headspace');
-        if (free <= 0) tell({ at: v.at('level'), message: `The level of ${show(v.num('level'), 'mm')} is above the top at ${show(v.num('height'), 'mm')}.` });
-        else if (free < 0.06) tell({ at: v.at('level'), severity: 'warning', message: `${show(free, 'mm')} above the lye is little for foam; 60 mm and more is usual.` });
+        const free = v.maybeQ('headspace');
+        const level = v.maybe('level');
+        const lift = Math.max(0, -v.maybeQ('level-down', 0));
+        const needed = Math.max(0.05, 0.05 * level + lift + 0.03);
+        if (!(free < needed - 5e-4) || !(v.said('level') || v.said('height'))) return;
+        const height = Math.ceil((level + needed) * 100) * 10;
+        tell({
+            at: v.at(v.said('height') ? 'height' : 'level'), related: [{ span: v.at('level'), message: 'the level' }],
+            message: `${show(free, 'mm')} above the lye of ${v.name} is little; swell${lift > 0.001 ? ', the lift by the heads' : ''} and ` +
+                `foam take ${show(needed, 'mm', 2)}.`,
+            fixes: defined(setValue(v, 'height', `${height} mm`, `Make the column ${height} mm high`)),
+        });
     },
 });

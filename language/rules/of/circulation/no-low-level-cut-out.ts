@@ -1,21 +1,34 @@
+import { digits } from '../../../units/format.js';
+import { addStackTrip, stackGuards } from '../../guards.js';
 import { defineRule } from '../../define.js';
-import { duration } from '../../../units/format.js';
+import { defined } from '../../fixes.js';
 
 export default defineRule({
     name: 'no-low-level-cut-out',
     family: 'circulation and levels',
     severity: 'warning',
-    summary: 'Nothing stops the stack when the lye runs low.',
-    why: 'Dry plates get hot and bring the two gases together.',
+    summary: 'Nothing stops the stack when the level of a column runs low, though it runs for hours or alone.',
+    why: 'A dry cell mixes the two gases and arcs. A blocked link empties one side only, so one switch does not serve for two.',
     source: 'common practice, no source',
     guardsLife: true,
     from: 'drawn',
     on: 'column',
     check(v, tell) {
-        if (v.the('routine')?.word('attended') === 'yes' && v.the('stack') && v.the('stack')!.maybe('cells', 0) <= 3) return;
-        const stops = v.controls.stackStoppers();
-        if (v.controls.sensing(`${v.name}.level`).some(s => stops.has(s.name))) return;
-        const t = v.maybeQ('time-to-port');
-        tell({ at: v.at(), message: `Nothing that senses the level of ${v.name} stops the stack${t === t ? `; by water use alone the port is bare after ${duration(t)}` : ''}.` });
+        const routine = v.the('routine');
+        const attended = routine?.word('attended');
+        const hours = (routine?.maybe('hours') ?? NaN) * 24;
+        const alone = attended === 'no' || attended === 'first';
+        if (!alone && !(hours > 2)) return;
+        if (!v.the('stack') || !v.controls.sources().length || stackGuards(v, `${v.name}.level`, 'below').length) return;
+        const [level, port] = [v.maybe('level'), v.maybe('return-port')];
+        const at = Math.round((level - 0.6 * port) * 1000);
+        const name = `${v.name}-low`;
+        const lines = { senses: `${v.name}.level`, trips: `below ${at} mm`, resets: 'by hand', 'if-wire-breaks': 'trips', 'if-detached': 'trips' };
+        const fix = addStackTrip(v, name, lines, `Stop the stack when ${v.name} is low`);
+        tell({
+            at: v.at(), fixes: defined(fix),
+            message: `Nothing stops the stack when the level of ${v.name} runs ` +
+                `low${alone ? ', and it runs alone' : `, and it runs ${digits(hours, 2)} h a day`}.`,
+        });
     },
 });

@@ -1,24 +1,32 @@
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
 
 export default defineRule({
     name: 'interlock-fails-unsafe',
     family: 'controls',
     severity: 'error',
-    summary: 'A broken wire silences a guard, and the rig runs on.',
-    why: 'Wires break, plugs come off; a guard that fails that way is found out only when it is needed.',
-    source: 'IEC 60204-1, 9.4 and ISO 13849-1 (well-tried: opening on fault), from memory',
+    summary: 'A broken wire, a fallen float or lost power leaves running what it should stop.',
+    why: 'Wires break, floats fall off, fuses blow. A guard must stop the rig by being absent, not by acting.',
+    source: 'IEC 60204-1 for wire-break-safe stop circuits, from memory',
     guardsLife: true,
-    on: ['trip', 'analyser', 'detector', 'switch'],
+    on: ['switch', 'trip', 'analyser', 'detector', 'stop-button', 'contactor', 'relay', 'solid-state-relay'],
     check(v, tell) {
-        const stops = v.controls.stops(v.name);
-        if (!stops.length) return;
-        const isSwitch = v.kind === 'switch';
-        const key = (k: string) => v.word(k);
-        for (const k of ['if-wire-breaks', 'if-detached', 'if-unpowered']) {
-            const word = key(k);
-            if (word === 'nothing' || word === 'makes' || (isSwitch && word === 'stays')) tell({ at: v.at(k), severity: isSwitch && k === 'if-detached' ? 'warning' : 'error', message: `${k === 'if-wire-breaks' ? 'When its wire breaks' : k === 'if-detached' ? 'When its float or lever comes off' : 'Without its supply'} ${v.name} does not stop ${stops.slice(0, 3).join(', ')}.` });
+        const driven = [...v.controls.sources(), ...v.all('compressor')].filter(d => v.controls.stoppers(d.name).has(v.name));
+        if (!driven.length) return;
+        const runs = driven.map(d => d.name).join(' and ');
+        const keys = { 'if-wire-breaks': 'Its wire broken', 'if-detached': 'Its float or lever off', 'if-unpowered': 'Without power' };
+        for (const [key, what] of Object.entries(keys)) {
+            const does = v.word(key);
+            if (!does || !['makes', 'nothing', 'stays'].includes(does)) continue;
+            const good = v.kind === 'stop-button' ? 'stops' : ['trip', 'analyser', 'detector'].includes(v.kind) ? 'trips' : 'breaks';
+            tell({
+                at: v.at(key),
+                message: `${what}, ${v.name} ${does === 'nothing' ? 'does nothing' : does === 'stays' ? 'stays as it was' : 'counts as made'}: ${runs} would run on.`,
+                fixes: defined(setValue(v, key, good, key === 'if-wire-breaks' ? 'Wire it so that a broken wire stops the rig' : `Choose one that then ${good}`)),
+            });
         }
-        if (v.word('if-cell-dies') === 'low' && v.kind !== 'switch' && v.says('calibrated') === 'silent') tell({ at: v.at('if-cell-dies'), severity: 'warning', message: `Its cell reads low when it dies, and no calibration is on record: ${v.name} may never trip again.` });
-        if (v.says('if-wire-breaks') === 'silent') tell.cannotCheck(v, 'if-wire-breaks', `whether ${v.name} still guards with its wire broken`);
+        if (['switch', 'trip', 'analyser', 'detector'].includes(v.kind) && v.says('if-wire-breaks') === 'silent' && v.says('if-unpowered') === 'silent') {
+            tell.cannotCheck(v, 'if-wire-breaks', `what a broken wire to ${v.name} does`);
+        }
     },
 });

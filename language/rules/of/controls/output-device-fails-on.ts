@@ -19,7 +19,8 @@ export default defineRule({
         const more = [...v.controls.stoppers(source.name)].map(n => v.other(n)).find(o => o?.kind === 'contactor' && o.name !== passed[0].name);
         tell({
             at: source.at('needs'),
-            message: `${passed[0].name} is the only contact that stops ${source.name}; ${passed[0].kind === 'solid-state-relay' ? 'such relays usually fail switched on' : 'if it welds'}, ${passed[0].kind === 'solid-state-relay' ? 'and then' : ''} no trip stops it.`.replace(',  no', ', no').replace('on, and', 'on, and'),
+            message: passed[0].kind === 'solid-state-relay' ? `${passed[0].name} is all that stops ${source.name}, and such relays usually fail switched on: then no trip stops it.`
+                : `${passed[0].name} is the only contact that stops ${source.name}; if it welds, no trip stops it.`,
             related: [{ span: passed[0].at(), message: 'the only one' }],
             fixes: defined(more && addToList(source, 'needs', more.name, `Lead it through ${more.name} as well`)),
         });

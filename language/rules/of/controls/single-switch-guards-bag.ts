@@ -1,21 +1,41 @@
+import { append, defined } from '../../fixes.js';
 import { defineRule } from '../../define.js';
+import { freeName } from '../../path-fixes.js';
 
 export default defineRule({
     name: 'single-switch-guards-bag',
     family: 'controls',
-    severity: 'warning',
-    summary: 'One switch alone keeps the bag from being overfilled.',
-    why: 'It is moved thousands of times, hangs on a string, and will stick one day.',
-    source: 'common practice, no source',
+    severity: 'error',
+    summary: 'One single device stands between a bag and bursting, or between the compressor and drawing air.',
+    why: 'Small switches stick, slip and weld. When the only one fails, the bag bursts, or the compressor draws air into the hydrogen.',
+    source: 'common practice, no source; single-fault tolerance as in ISO 13849-1, from memory',
     guardsLife: true,
-    from: 'drawn',
     on: ['bag', 'gasometer'],
     check(v, tell) {
-        const stops = v.controls.stackStoppers();
-        const guards = [...v.controls.sensing(`${v.name}.volume`), ...v.controls.sensing(`${v.name}.pressure`)].filter(s => stops.has(s.name) && (s.word('breaks.side') === 'above' || s.word('trips.side') === 'above'));
-        const near = new Set([...v.paths.after(v.name, 'hydrogen'), ...v.paths.before(v.name, 'hydrogen').flatMap(n => v.paths.after(n, 'hydrogen'))]);
-        const seal = v.all('seal').some(s => near.has(s.name));
-        if (!v.controls.sources().length || guards.length >= 2 || (guards.length === 1 && seal) || (!guards.length && seal && v.the('routine')?.word('attended') === 'yes')) return;
-        tell({ at: v.at(), message: guards.length ? `${guards[0].name} alone stops the stack when ${v.name} is full, and no seal relieves it.` : `Nothing that senses ${v.name} stops the stack when it is full.`, related: guards.map(g => ({ span: g.at(), message: 'the only one' })) });
+        if (!v.the('stack') || !v.paths.mediaOf(v.name).has('hydrogen')) return;
+        const watched = (side: 'above' | 'below', driven: ReadonlySet<string>, at: readonly string[]) =>
+            at.flatMap(name => [`${name}.volume`, `${name}.pressure`]).flatMap(q => v.controls.limits(driven, q, side));
+        const full = watched('above', v.controls.stackStoppers(), [v.name]);
+        const relieved = v.word('overflow') === 'outdoors' || [...v.paths.space(v.name, 'hydrogen', n => ['compressor', 'valve', 'seal', 'relief-valve', 'vent', 'stack'].includes(v.other(n)?.kind ?? '')).keys()]
+            .some(n => ['seal', 'relief-valve'].includes(v.other(n)?.kind ?? ''));
+        if (full.length === 1 && !relieved) {
+            const depth = Math.floor(0.8 * v.maybe('rating') / (998 * 9.80665) * 100) * 10;
+            const name = freeName(v, 'bag-seal');
+            tell({
+                at: full[0].at(), message: `${full[0].name} is all that stops the filling of ${v.name}; if it sticks, ${v.name} bursts.`,
+                related: [{ span: v.at(), message: 'what it guards' }],
+                fixes: defined(depth >= 50 ? append(v, `seal ${name} { depth: ${depth} mm }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, `Plan a seal of ${depth} mm to outdoors`) : undefined),
+            });
+        }
+        for (const compressor of v.all('compressor')) {
+            const way = v.paths.route(v.name, compressor.name, 'hydrogen');
+            if (!way) continue;
+            const empty = watched('below', v.controls.involved(compressor.name), way);
+            if (empty.length !== 1) continue;
+            tell({
+                at: empty[0].at(), message: `${empty[0].name} is all that keeps ${compressor.name} from emptying ${v.name} and drawing air; if it sticks, nothing else stops it.`,
+                related: [{ span: compressor.at(), message: 'draws from it' }],
+            });
+        }
     },
 });

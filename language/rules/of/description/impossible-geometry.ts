@@ -6,8 +6,7 @@ export default defineRule({
     family: 'the description',
     severity: 'error',
     summary: 'Measures that cannot all be true of one thing: a window larger than its plate, a level above the lid.',
-    why: 'It cannot be built so, and every number that rests on it is wrong. A float set above the lid, or above what the ' +
-        'bag holds, never acts.',
+    why: 'It cannot be built so, and every number that rests on it is wrong.',
     source: 'geometry',
     on: 'rig',
     check(v, tell) {
@@ -92,21 +91,6 @@ export default defineRule({
                 tell({
                     at: g.at('dead-volume'),
                     message: `${g.name} holds ${show(g.maybe('volume'), 'L')}; more than that cannot stay in it.`,
-                });
-            }
-        }
-        // A switch or trip that waits for what can never come.
-        for (const s of [...v.all('switch'), ...v.all('trip')]) {
-            const [name, what] = (v.controls.sensed(s) ?? '').split('.');
-            const of = v.other(name);
-            const most = what === 'volume' ? of?.maybe('volume') : what === 'level' && of?.kind === 'column' && of.said('height') ? of.maybe('height') : NaN;
-            for (const key of ['makes', 'breaks', 'trips']) {
-                if (s.word(`${key}.side`) !== 'above' || !tooLarge(s.maybe(`${key}.value`), most ?? NaN)) continue;
-                const unit = what === 'volume' ? 'L' : 'mm';
-                tell({
-                    at: s.at(key), related: [{ span: of!.at(what === 'volume' ? 'volume' : 'height'), message: `what ${name} has` }],
-                    message: `${s.name} waits for ${show(s.maybe(`${key}.value`), unit)}, but ${name} ` +
-                        `${what === 'volume' ? `holds ${show(most!, 'L')}` : `is ${mm(most!)} high`}: it never acts.`,
                 });
             }
         }

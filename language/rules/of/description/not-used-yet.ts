@@ -12,7 +12,9 @@ export default defineRule({
     check(v, tell) {
         for (const page of v.rig.pages) {
             const places: { span: Span; what: keyof typeof several }[] = [];
-            for (const part of page.parts) if (part.kindWord in several && !part.pattern) places.push({ span: part.kindSpan, what: part.kindWord as keyof typeof several });
+            for (const part of page.parts) {
+                if (part.kindWord in several && !part.pattern) places.push({ span: part.kindSpan, what: part.kindWord as keyof typeof several });
+            }
             for (const e of page.expects) if ((e.overTime || e.when) && !e.broken) places.push({ span: e.span, what: 'expect' });
             if (!places.length) continue;
             places.sort((a, b) => a.span.start - b.span.start);

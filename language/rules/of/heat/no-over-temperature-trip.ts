@@ -1,20 +1,36 @@
+import { show } from '../../../units/format.js';
+import { addStackTrip, stackGuards } from '../../guards.js';
 import { defineRule } from '../../define.js';
+import { defined } from '../../fixes.js';
 
 export default defineRule({
     name: 'no-over-temperature-trip',
     family: 'heat',
     severity: 'warning',
-    summary: 'Nothing stops the stack when it gets too hot.',
-    why: 'Warm lye takes more current, which warms it further; a cooler without water is no cooler.',
-    source: 'common practice, no source',
+    summary: 'Without its cooling the stack would pass its limit on the hottest day, and nothing stops it.',
+    why: 'Warm lye takes more current, which warms it further; a cooler whose water has stopped is no cooler.',
+    source: 'heat balance without coolers, ± 30 % of the rise',
     from: 'drawn',
+    under: ['stack-overheats'],
     on: 'stack',
     check(v, tell) {
-        const stops = v.controls.stackStoppers();
-        if (v.controls.sensing(`${v.name}.temperature`).some(s => stops.has(s.name))) return;
-        const hot = v.maybeQ('steady-temperature');
-        if (!v.all('cooler').length && !(hot > v.num('max-temperature') - 10)) return;
         if (!v.controls.sources().length) return;
-        tell({ at: v.at(), message: v.all('cooler').length ? `When the cooling fails nothing stops ${v.name}: no switch or trip senses its temperature.` : `${v.name} comes near its limit, and no switch or trip senses its temperature.` });
+        const lost = v.maybeQ('temperature-cooling-lost');
+        const limit = v.num('max-temperature');
+        if (!(lost > limit)) return;
+        const senses = [v.name, ...v.all('column').map(c => c.name), ...v.all('cooler').map(c => c.name)];
+        const guards = senses.flatMap(n => stackGuards(v, `${n}.temperature`, 'above'));
+        if (guards.some(g => g.at <= limit + 3 || g.at !== g.at)) return;
+        const late = guards[0];
+        const coolers = v.all('cooler').length;
+        const at = Math.round(limit - 273.15);
+        const lines = { senses: `${v.name}.temperature`, trips: `above ${at} °C`, resets: 'by hand', 'if-wire-breaks': 'trips' };
+        const fix = addStackTrip(v, 'stack-hot', lines, `Stop the stack at ${at} °C`);
+        tell({
+            at: late ? late.view.at('trips') : v.at(), fixes: defined(late ? undefined : fix),
+            message: `${coolers ? 'With its cooling lost on' : 'On'} the hottest day it gets to about ${show(lost, '°C', 2)}, above ` +
+                `${show(limit, '°C', 2)}; ` +
+                `${late ? `${late.view.name} acts only at ${show(late.at, '°C', 2)}` : 'nothing that senses its temperature stops it'}.`,
+        });
     },
 });

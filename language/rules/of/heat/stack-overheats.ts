@@ -1,19 +1,55 @@
+import { show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
-import { duration, show } from '../../../units/format.js';
+import { defined, setValue } from '../../fixes.js';
+import { stackGuards } from '../../guards.js';
 
 export default defineRule({
     name: 'stack-overheats',
     family: 'heat',
     severity: 'error',
-    summary: 'On the hottest day the stack gets hotter than its weakest part bears.',
-    why: 'Plastics soften, gaskets let go, and hot lye comes out under pressure.',
-    source: 'heat balance of this project: free convection by textbook, cooler by Kays & London',
+    summary: 'On the hottest day the stack settles above what its weakest wetted part bears.',
+    why: 'Plastic softens, gaskets let go, mist grows, and hot lye comes out.',
+    source: 'heat balance: LeRoy 1980, Churchill & Chu 1975, ± 30 % of the rise; 70 °C for improvised plastics: common ' +
+        'practice, no source',
     on: 'stack',
     check(v, tell) {
-        const hot = v.maybeQ('steady-temperature');
-        const most = v.num('max-temperature');
-        if (!(hot > most - 3)) return;
-        const after = v.maybeQ('warm-up-time');
-        tell({ at: v.at(v.says('max-temperature') === 'stated' ? 'max-temperature' : undefined), severity: hot > most ? (v.says('max-temperature') === 'assumed' ? 'warning' : 'error') : 'warning', message: `On the hottest day it settles at ${show(hot, '°C')}; ${show(most, '°C')} is allowed${after === after ? `. It gets there in about ${duration(after)}` : ''}.` });
+        const hot = v.result('steady-temperature');
+        const limit = v.num('max-temperature');
+        if (!hot || !(hot.value > Math.min(limit, 343.15))) return;
+        const assumed = v.says('max-temperature') === 'assumed';
+        const above = hot.value > limit;
+        const runsAway = hot.remarks.some(r => /No steady/.test(r));
+        const at = assumed ? v.at() : v.at('max-temperature');
+        const early = !tell.reached('drawn');
+        const settles = runsAway
+            ? 'On the hottest day it finds no steady temperature below boiling'
+            : `On the hottest day it settles at about ${show(hot.value, '°C', 2)}`;
+        const than = above ? `${show(limit, '°C', 2)} is allowed${assumed ? ' (assumed)' : ''}` : '70 °C is warm for home-made joints';
+        const guard = stackGuards(v, `${v.name}.temperature`, 'above').find(g => g.at <= limit + 0.5);
+        const cold = hot.low <= Math.min(limit, 343.15);
+        if (guard) {
+            if (above) {
+                tell({
+                    at,
+                    severity: 'hint',
+                    message: `${settles}; ${guard.view.name} stops it at ${show(guard.at, '°C', 2)}. Expect pauses on warm days.`,
+                });
+            }
+            return;
+        }
+        const supply = v.the('supply');
+        const room = v.the('site')?.maybe('hottest') ?? 313.15;
+        const current = v.maybeQ('current-hot');
+        // A straight line to the room, a tenth less because surfaces that are less warm lose less for each kelvin.
+        const allowed = Math.floor(2 * 0.9 * current * (limit - room) / (hot.value - room)) / 2;
+        const less = above && supply?.said('current-limit') && allowed >= 1
+            ? setValue(supply, 'current-limit', `${allowed} A`, `Limit the current to ${allowed} A`)
+            : undefined;
+        tell({
+            at,
+            severity: early ? 'hint' : !above || assumed || (cold && !runsAway) ? 'warning' : 'error',
+            message: `${settles}; ${than}.`,
+            fixes: defined(less),
+        });
     },
 });

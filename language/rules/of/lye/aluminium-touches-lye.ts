@@ -1,20 +1,23 @@
 import { defineRule } from '../../define.js';
+import { wettedParts } from '../../wetted-parts.js';
 
 export default defineRule({
     name: 'aluminium-touches-lye',
     family: 'lye and materials',
     severity: 'error',
-    summary: 'Aluminium or zinc touches lye.',
-    why: 'Lye dissolves it in minutes, with much heat and much hydrogen where none should be.',
-    source: 'amphoteric metals, any chemistry handbook',
+    summary: 'Aluminium, zinc or tin is wetted by lye.',
+    why: 'Lye dissolves it and makes hydrogen while doing so, where nobody expects any. Anodising does not protect it.',
+    source: '2 Al + 2 OH⁻ + 6 H2O gives 3 H2, published studies',
     guardsLife: true,
-    on: ['stack', 'column', 'cooler', 'tube', 'scrubber', 'bubbler', 'tray', 'link'],
+    on: 'rig',
     check(v, tell) {
-        for (const key of ['material', 'plate.material', 'body.material', 'end-board.material', 'manifold.material']) {
-            const m = v.word(key);
-            if (!m || !/^(aluminium|zinc|galvanised)/.test(m)) continue;
-            if (v.kind === 'tube' && !v.paths.mediaOf(v.name).has('lye')) continue;
-            tell({ at: v.atSlot(key), message: `Lye dissolves ${m} and makes hydrogen and heat of it.` });
+        for (const w of wettedParts(v)) {
+            if (!/^(aluminium|aluminised-film|zinc|galvanised-steel|tin|copper-clad)$/.test(w.name)) continue;
+            tell({
+                at: w.at,
+                message: `Lye dissolves ${w.name} and makes hydrogen while it does: ${w.what} of ${w.part.name} will be eaten through.`,
+                fixes: w.own ? [{ title: 'Make it of PP', edits: [{ span: w.at, text: 'PP' }], preferred: true }] : [],
+            });
         }
     },
 });

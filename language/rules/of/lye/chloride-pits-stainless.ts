@@ -15,7 +15,10 @@ export default defineRule({
         const time = v.maybeQ('chloride-time');
         const fed = v.maybeQ('chloride-fed');
         const stack = v.the('stack');
-        const steel = [...(stack ? ['plate.material', 'anode-material', 'cathode-material', 'manifold.material'].map(k => stack.word(k)) : []), ...v.all('column').map(c => c.word('material'))].some(m => /^stainless/.test(m ?? ''));
+        const ofStack = stack
+            ? ['plate.material', 'anode-material', 'cathode-material', 'manifold.material'].map(k => stack.word(k))
+            : [];
+        const steel = [...ofStack, ...v.all('column').map(c => c.word('material'))].some(m => /^stainless/.test(m ?? ''));
         if (!steel || !(time < 1000 * 3600)) return;
         tell({
             at: v.said('chloride') ? v.at('chloride') : v.at('water'),

@@ -1,20 +1,37 @@
-import { defineRule } from '../../define.js';
-import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
+import { solutes } from '../../../vocabulary/solutes.js';
+import { defineRule } from '../../define.js';
 
 export default defineRule({
     name: 'electrolyte-makes-chlorine',
     family: 'lye and materials',
     severity: 'error',
-    summary: 'The liquid makes chlorine.',
-    why: 'Chlorine is poisonous at a few millionths, eats the lungs, and explodes with hydrogen by daylight.',
-    source: 'standard potentials of chlorine and oxygen, CRC Handbook; exposure limit 0.5 mL/m3, Directive 2006/15/EC',
+    summary: 'Chloride in the lye makes chlorine instead of oxygen.',
+    why: 'Chlorine is poisonous from about one part in a million of the air, and eats lungs, plates and hoses.',
+    source: 'workplace ceiling 1 ppm, danger to life 10 ppm (OSHA, NIOSH), from memory',
     guardsLife: true,
     on: 'lye',
     check(v, tell) {
-        const solute = v.word('solute');
-        if (solute === 'NaCl') tell({ at: v.at('solute'), message: 'Salt in the water makes poisonous chlorine in place of oxygen.', fixes: defined(setValue(v, 'solute', 'KOH', 'Plan caustic potash')) });
-        else if (v.word('water') === 'sea') tell({ at: v.at('water'), message: 'Sea water makes poisonous chlorine in place of oxygen.', fixes: defined(setValue(v, 'water', 'distilled', 'Plan distilled water')) });
-        else if (v.maybe('chloride') > 1) tell({ at: v.at('chloride'), message: `${show(v.maybe('chloride'), 'g/L')} of chloride makes chlorine in place of oxygen.` });
+        const solute = v.word('solute') ?? '';
+        const family = solutes.get(solute)?.family;
+        const salt = family === 'chloride' || /chlor|bleach|hcl|salt|brine/i.test(solute);
+        const water = v.word('water');
+        const chloride = v.maybeQ('chloride-fed');
+        if (salt) {
+            tell({
+                at: v.at('solute'),
+                message: `${solute} makes chlorine at the plus plates instead of oxygen: poisonous at one part in a million.`,
+            });
+        } else if (water === 'sea') {
+            tell({
+                at: v.at('water'),
+                message: 'Sea water brings so much chloride that chlorine comes with the oxygen: poisonous at one part in a million.',
+            });
+        } else if (chloride > 0.2) {
+            tell({
+                at: v.said('chloride') ? v.at('chloride') : v.at('water'),
+                message: `${show(chloride, 'mg/L')} of chloride in the water, above 200 mg/L: chlorine comes with the oxygen.`,
+            });
+        }
     },
 });

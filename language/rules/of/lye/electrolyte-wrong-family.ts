@@ -1,16 +1,40 @@
+import { solutes } from '../../../vocabulary/solutes.js';
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
 
 export default defineRule({
     name: 'electrolyte-wrong-family',
     family: 'lye and materials',
-    severity: 'error',
-    summary: 'The liquid does not suit an alkaline stack.',
-    why: 'Acid eats nickel and steel; carbonates conduct badly, foam, and give carbon dioxide off into the gas.',
-    source: 'common practice, no source',
+    severity: 'warning',
+    summary: 'The electrolyte is neither potash nor caustic soda.',
+    why: 'Carbonates conduct about ten times worse and give off carbon dioxide; acid dissolves nickel and steel.',
+    source: 'from memory',
+    under: ['electrolyte-makes-chlorine'],
     on: 'lye',
     check(v, tell) {
-        const solute = v.word('solute');
-        if (solute === 'H2SO4') tell({ at: v.at('solute'), message: 'Acid dissolves nickel and steel plates; this stack is for lye.' });
-        else if (solute === 'K2CO3' || solute === 'NaHCO3') tell({ at: v.at('solute'), severity: 'warning', message: `${solute} conducts a fraction of what hydroxide does${solute === 'NaHCO3' ? ' and gives carbon dioxide off into the gas' : ''}; what is computed for hydroxide does not hold for it.` });
+        const solute = v.word('solute') ?? '';
+        const guess = /acid|vinegar/i.test(solute) ? 'acid' : /carbonate|soda/i.test(solute) ? 'carbonate' : undefined;
+        const family = solutes.get(solute)?.family ?? guess;
+        const stack = v.the('stack');
+        const plate = stack?.word('plate.material') ?? 'nickel';
+        const fixes = defined(setValue(v, 'solute', 'KOH', 'Use potash'));
+        if (family === 'acid') {
+            const eaten = /nickel|steel|stainless/.test(plate);
+            tell({
+                at: v.at('solute'),
+                severity: eaten ? 'error' : 'warning',
+                fixes,
+                message: `${solute} is an acid: ` +
+                    `${eaten ? `it dissolves plates of ${plate}, with hydrogen from both sides` : 'hardly any plate bears it on the plus side'}.`,
+            });
+        } else if (family === 'carbonate') {
+            const small = (stack?.maybeQ('current') ?? NaN) <= 1.5;
+            tell({
+                at: v.at('solute'),
+                severity: small ? 'hint' : 'warning',
+                fixes,
+                message: `${solute} conducts about ten times worse than potash, and carbon dioxide comes with the oxygen.`,
+            });
+        }
     },
 });

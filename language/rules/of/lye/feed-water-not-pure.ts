@@ -19,7 +19,10 @@ export default defineRule({
         if (!unfit && !(conductivity > 1e-3)) return;
         tell({
             at: unfit ? v.at('water') : v.at('water-conductivity'),
-            message: unfit ? `${water === 'tap' ? 'Tap' : water === 'softened' ? 'Softened' : 'This'} water leaves lime and salts in the lye for good; 2 µS/cm is what is wanted.` : `${show(conductivity, 'µS/cm')} is more than 10 µS/cm: what it holds stays in the lye for good.`,
+            message: unfit
+                ? `${water === 'tap' ? 'Tap' : water === 'softened' ? 'Softened' : 'This'} water leaves lime and salts in the ` +
+                    'lye for good; 2 µS/cm is what is wanted.'
+                : `${show(conductivity, 'µS/cm')} is more than 10 µS/cm: what it holds stays in the lye for good.`,
             fixes: defined(unfit ? setValue(v, 'water', 'distilled', 'Use distilled water') : undefined),
         });
     },

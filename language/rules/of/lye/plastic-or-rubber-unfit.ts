@@ -1,23 +1,26 @@
 import { defineRule } from '../../define.js';
-import { materials } from '../../../vocabulary/materials.js';
-import { show } from '../../../units/format.js';
+import { wettedParts } from '../../wetted-parts.js';
 
 export default defineRule({
     name: 'plastic-or-rubber-unfit',
     family: 'lye and materials',
     severity: 'warning',
-    summary: 'The material does not bear warm lye.',
-    why: 'It cracks, swells or dissolves, and lets lye and gas out where nobody looks.',
-    source: 'table of materials of this project; makers\' own tables decide',
-    on: ['column', 'tube', 'cooler', 'scrubber', 'bubbler', 'seal', 'link'],
+    summary: 'A plastic or rubber that lye destroys holds lye.',
+    why: 'It crazes, swells or softens, and lets go without warning: hot lye over hands and floor.',
+    source: 'tables of makers on chemical resistance, from memory',
+    on: 'rig',
     check(v, tell) {
-        const key = ['bubbler', 'scrubber', 'seal'].includes(v.kind) ? 'body.material' : 'material';
-        const m = v.word(key);
-        const bears = m ? materials.get(m)?.lyeUpToK : undefined;
-        const wet = ['column', 'cooler', 'link'].includes(v.kind) || v.paths.mediaOf(v.name).has('lye');
-        if (!wet || bears === undefined || /^(aluminium|zinc|galvanised|copper|brass|bronze)/.test(m!)) return;
-        const hot = v.the('stack')?.maybe('max-temperature', 333.15) ?? 333.15;
-        if (bears === 'never') tell({ at: v.atSlot(key), message: `Lye destroys ${m}.` });
-        else if (bears < hot) tell({ at: v.atSlot(key), message: `${m} bears lye to about ${show(bears, '°C')}; the stack may reach ${show(hot, '°C')}.` });
+        for (const w of wettedParts(v)) {
+            const m = w.material;
+            if (!m || m.lyeUpToK !== 'never' || m.conducts) continue;
+            const gasket = w.what === 'the gasket';
+            const better = gasket ? 'EPDM' : 'PP';
+            tell({
+                at: w.at,
+                message: `${m.doc.split(/(?<=\.) /).slice(0, 2).join(' ')} It is ${w.what} of ` +
+                    `${w.part.name}${w.vessel ? ', and all the lye behind it comes out at once' : ''}.`,
+                fixes: w.own ? [{ title: `Make it of ${better}`, edits: [{ span: w.at, text: better }], preferred: true }] : [],
+            });
+        }
     },
 });

@@ -1,21 +1,28 @@
 import { defineRule } from '../../define.js';
+import { missing } from '../../stage.js';
+import { runsAlone, standsOutside, stores } from '../../place.js';
 
 export default defineRule({
     name: 'dwelling-or-cellar',
     family: 'siting',
     severity: 'error',
-    summary: 'Gas is made where people live or sleep, or below ground.',
-    why: 'A blast in a house takes the house. A cellar has no high opening, and people above it.',
-    source: 'local building and fire codes decide; common practice, no source',
+    summary: 'The rig stands in a home, under one, or against one.',
+    why: 'A leak rises into rooms where people sleep, and a flammable store in a dwelling is barred by most fire codes.',
+    source: 'model fire code, chapter on flammable gases (none in dwellings, few exceptions), as adopted locally; local law decides',
     guardsLife: true,
-    on: 'site',
+    on: 'rig',
     check(v, tell) {
-        const place = v.word('place') ?? '';
-        if (!v.the('stack') && !v.the('cylinder')) return;
-        if (['cellar', 'flat', 'attic'].includes(place)) tell({ at: v.at('place'), message: `Making or keeping hydrogen in a ${place} puts everybody in the building at risk. Choose a place outdoors or an open shelter, and ask the local authority.` });
-        else {
-            if (v.yes('attached-to-dwelling')) tell({ at: v.at('attached-to-dwelling'), severity: 'warning', message: 'The place is attached to a dwelling: gas finds its way through doors, ducts and wall plugs.' });
-            if (v.yes('people-above')) tell({ at: v.at('people-above'), severity: 'warning', message: 'People are above: that is where hydrogen goes, and a blast too.' });
+        const stack = v.the('stack');
+        const place = v.word('place');
+        if (!stack || !place || ['outdoors', 'open-shelter'].includes(place)) return;
+        const kept = [...stores(v), ...v.all('compressor')].filter(p => !standsOutside(p));
+        const home = ['flat', 'cellar', 'attic'].includes(place);
+        if (home) {
+            tell({ at: v.at('place'), severity: missing(tell, kept.length || runsAlone(v) ? 'error' : 'warning'), message: kept.length ? `Hydrogen is made and kept in a ${place}: a leak rises into rooms where people are.` : `Hydrogen is made in a ${place}, among people: only in small amounts, watched, with both gases led outdoors.` });
+            return;
         }
+        const why = v.yes('people-above') ? 'people-above' : v.yes('attached-to-dwelling') ? 'attached-to-dwelling' : undefined;
+        if (why && kept.length) tell({ at: v.at(why), severity: missing(tell, 'error'), message: `${kept[0].name} keeps hydrogen in a ${place} ${why === 'people-above' ? 'with people above it' : 'that is attached to a home'}: a leak finds its way to them.`, related: [{ span: kept[0].at(), message: 'what is kept' }] });
+        else if (kept.length && place === 'garage' && v.says('attached-to-dwelling') === 'silent') tell.cannotCheck(v, 'attached-to-dwelling', 'whether a leak can reach a home');
     },
 });

@@ -1,18 +1,21 @@
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
+import { missing } from '../../stage.js';
 
 export default defineRule({
     name: 'site-not-stated',
     family: 'siting',
     severity: 'warning',
-    summary: 'Nothing is said of the place.',
-    why: 'Outdoors hydrogen is gone in seconds; under a ceiling it waits for a spark. Half of all checks need the place.',
-    source: 'ISO/TR 15916',
-    guardsLife: true,
-    from: 'drawn',
-    on: 'stack',
+    summary: 'Nobody says where the rig stands.',
+    why: 'The same rig is tolerable in the open and deadly in a cellar.',
+    source: 'common practice, no source',
+    on: 'rig',
     check(v, tell) {
-        const site = v.the('site');
-        if (site?.word('place')) return;
-        tell({ at: site && !site.part.implied ? site.at() : v.at(), message: 'Where does it stand? site { place: … } says it; without it no check of ventilation, people and ignition is possible.' });
+        if (!v.the('stack') || v.word('place') || v.part.entries.has('place')) return;
+        const title = v.rig.pages[0].title?.span;
+        tell({
+            at: v.part.implied ? title ?? v.at() : v.at(), severity: missing(tell, 'warning'), message: 'Where does it stand? Outdoors, open-shelter, shed, garage, room: what a leak can do depends on it.',
+            fixes: defined(v.part.implied ? undefined : setValue(v, 'place', 'open-shelter', 'Plan it in an open shelter')),
+        });
     },
 });

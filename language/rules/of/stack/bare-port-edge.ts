@@ -13,7 +13,9 @@ export default defineRule({
     check(v, tell) {
         if (v.yes('port-lining') !== false || v.word('manifold.sort') === 'external') return;
         tell({
-            at: v.at('port-lining'), message: `${digits(Math.max(1, v.maybe('cells') - 1))} plates show bare metal in the shared channel: each rim makes gas there, the wrong one in one of the two channels.`,
+            at: v.at('port-lining'),
+            message: `${digits(Math.max(1, v.maybe('cells') - 1))} plates show bare metal in the shared channel: each rim makes gas ` +
+                'there, the wrong one in one of the two channels.',
             fixes: defined(setValue(v, 'port-lining', 'yes', 'Line the ports')),
         });
     },

@@ -23,7 +23,9 @@ export default defineRule({
             message: `A channel of ${name} joins ${digits(v.maybe('cells'))} cells, ${show(volts, 'V')} from end to end: it makes both ` +
                 'gases inside itself. ' +
                 `${hose > 0 ? `${show(hose, 'mm')} of hose at each port lessens that; 100 mm is usual.` : 'Plastic, or 100 mm of hose at each port, keeps it out of the way.'}`,
-            fixes: own ? [{ title: 'Make the channel of PP', edits: [{ span: v.atSlot('manifold.material'), text: 'PP' }], preferred: true }] : [],
+            fixes: own
+                ? [{ title: 'Make the channel of PP', edits: [{ span: v.atSlot('manifold.material'), text: 'PP' }], preferred: true }]
+                : [],
         });
     },
 });

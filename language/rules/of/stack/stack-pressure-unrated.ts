@@ -19,7 +19,9 @@ export default defineRule({
         const each = force > 100 ? ` Each face then carries ${show(force, 'kN', 2)}.` : '';
         tell({
             at: v.at('test-pressure'),
-            message: tested === tested ? `It works at ${show(head, 'kPa')} and was tested at ${show(tested, 'kPa')}; the test must stand one and a half times above.${each}`
+            message: tested === tested
+                ? `It works at ${show(head, 'kPa')} and was tested at ${show(tested, 'kPa')}; the test must stand one and a half ` +
+                    `times above.${each}`
                 : `It works at ${show(head, 'kPa')} and no test with water is stated; 10 kPa is the limit without one.${each}`,
         });
     },

@@ -20,7 +20,9 @@ export default defineRule({
         const buy = [10, 22, 47, 100, 220, 330, 470, 680, 1000, 2200, 4700].filter(r => r <= needed).at(-1);
         const bought = buy && `${buy} ohm`;
         const watts = buy ? crest ** 2 / buy : NaN;
-        const hint = bought ? ` ${bought} would bring it below 1 J in time and warms with ${show(watts, 'W', 2)}: take one for three times that.` : '';
+        const hint = bought
+            ? ` ${bought} would bring it below 1 J in time and warms with ${show(watts, 'W', 2)}: take one for three times that.`
+            : '';
         const fixes = defined(bought ? setValue(v, 'bleed', bought, `Bleed it with ${bought}`) : undefined);
         const bleed = v.maybe('bleed');
         if (bleed === bleed) {

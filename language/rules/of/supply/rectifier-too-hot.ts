@@ -10,6 +10,7 @@ export default defineRule({
     why: 'Two diodes conduct at a time in a bridge; what they lose is heat beside hoses. A diode that fails short puts ' +
         'alternating current on the winding or the stack.',
     source: 'data sheet relation, T = ambient + loss x thermal resistance; 25 K margin: common practice, no source',
+    under: ['supply-far-above-stack'],
     on: 'rectifier',
     check(v, tell) {
         const junction = v.q('junction-temperature');

@@ -30,7 +30,9 @@ export default defineRule({
             at: v.part.entries.has('back-feeds') ? v.at('back-feeds') : v.at(),
             message: `Switched off, ${digits(cells)} cells hold ${show(1.2 * cells, 'V', 2)} to ${show(1.5 * cells, 'V', 2)} at first and ` +
                 `push current back into ${v.name}; no diode stands between.`,
-            fixes: page && rating && declared && free ? [{ title: `Put a diode for ${rating} A between`, edits: [...(onPath ? [onPath] : []), ...declared.edits] }] : [],
+            fixes: page && rating && declared && free
+                ? [{ title: `Put a diode for ${rating} A between`, edits: [...(onPath ? [onPath] : []), ...declared.edits] }]
+                : [],
         });
     },
 });

@@ -1,18 +1,20 @@
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
+import { onceBuilt } from '../../stage.js';
 
 export default defineRule({
     name: 'flame-invisible',
     family: 'use',
     severity: 'warning',
     summary: 'Nothing sees whether the flame burns.',
-    why: 'A hydrogen flame cannot be seen by day; one that has gone out fills the room.',
-    source: 'ISO/TR 15916',
+    why: 'A hydrogen flame can hardly be seen. It burns the hand that reaches through it, and when it goes out the gas goes on.',
+    source: 'common practice, no source; invisible flame: hydrogen best-practice pages (h2tools.org)',
     guardsLife: true,
-    from: 'drawn',
     on: 'burner',
     check(v, tell) {
-        const proof = v.says('flame-proof');
-        if (proof === 'none' || v.word('flame-proof') === 'none') tell({ at: v.at('flame-proof'), message: `Nothing shuts ${v.name} off when its flame goes out, and by day nobody can see that.` });
-        else if (proof === 'silent') tell.cannotCheck(v, 'flame-proof', `what happens when ${v.name} goes out`);
+        if (!v.paths.mediaOf(v.name).has('hydrogen') || ['torch-two-gas', 'torch-common-duct'].includes(v.word('sort') ?? '')) return;
+        const says = v.says('flame-proof');
+        if (says === 'none') tell({ at: v.at('flame-proof'), message: `Nothing shuts the gas when the flame of ${v.name} goes out, and nobody can see it.`, fixes: defined(setValue(v, 'flame-proof', 'thermocouple', 'Plan a thermocouple that shuts the gas')) });
+        else if (says === 'silent') tell({ at: v.at(), severity: onceBuilt(tell, 'warning', 'hint'), message: `What sees that ${v.name} burns, and shuts the gas if not? A hydrogen flame can hardly be seen.`, fixes: defined(setValue(v, 'flame-proof', 'thermocouple', 'Plan a thermocouple that shuts the gas')) });
     },
 });

@@ -8,6 +8,7 @@ export default defineRule({
     summary: 'A plug or terminal in the way of the current is rated for too little.',
     why: 'Contacts warm with the square of the current; a plug that softens beside a hydrogen hose opens and sparks.',
     source: 'nameplate; 1.25 times for running all day: common practice, no source',
+    under: ['supply-far-above-stack'],
     on: 'leads',
     check(v, tell) {
         const rating = v.maybe('rating');

@@ -11,7 +11,8 @@ export default defineRule({
     on: 'battery',
     check(v, tell) {
         if (!v.the('stack')) return;
-        const cut = v.all('isolator').some(i => v.paths.on('current').includes(i.name) || i.names('cuts').includes(v.name) || v.all('battery').length === 1);
+        const path = v.paths.on('current');
+        const cut = v.all('isolator').some(i => path.includes(i.name) || i.names('cuts').includes(v.name) || v.all('battery').length === 1);
         if (!cut) {
             tell({
                 at: v.at(),
