@@ -135,6 +135,8 @@ export function scan(text: string): Scanned {
                 do e++;
                 while (e < n && text.charCodeAt(e) !== QUOTE && text.charCodeAt(e) !== NEWLINE);
                 if (text.charCodeAt(e) === QUOTE) e++;
+                // Without its end it ends with its last character: the carriage return of a line end is none of it.
+                else while (isBlank(text.charCodeAt(e - 1))) e--;
                 last = e - 1;
             } else if (c === UNBRACE && open >= 0 && closesHere(e)) {
                 break;

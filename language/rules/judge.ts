@@ -55,8 +55,9 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Finding[]
     for (const p of workings.problems) findings.push(fromProblem(p));
     if (rig.pages[0]?.sort === 'page' && mayJudge === false && !rig.isLibrary) dropForeignNames(findings);
 
-    const folded = fold(findings);
-    const kept = mayJudge ? permissions(rig, folded, options.today) : folded;
+    // Permissions first: what is turned down must not go on hiding its consequences.
+    const once = distinct(findings);
+    const kept = fold(mayJudge ? permissions(rig, once, options.today) : once);
     return kept.sort((a, b) => (a.span.file < b.span.file ? -1 : a.span.file > b.span.file ? 1 : 0) || a.span.start - b.span.start || rank(a.severity) - rank(b.severity) || (a.rule < b.rule ? -1 : 1));
 }
 const rank = (s: Severity) => (s === 'error' ? 0 : s === 'warning' ? 1 : 2);
@@ -129,7 +130,7 @@ function cannotCheck(rig: Rig, lacking: readonly { v: View; key: string; what: s
     for (const { v, key } of lacking) waits.set(`${v.name}.${key}`, (waits.get(`${v.name}.${key}`) ?? 0) + 1);
     const first = [...waits].sort((a, b) => b[1] - a[1]).slice(0, 3).map(([k]) => k);
     const span = rig.pages[0].title?.span ?? { file: rig.root, start: 0, end: 1 };
-    findings.push(make('cannot-check-a-hazard', span, `Next to decide: ${first.join(', ')}. ${lacking.length} check${lacking.length > 1 ? 's' : ''} that guard life ${lacking.length > 1 ? 'wait' : 'waits'} for what is not given yet.`, { severity: 'hint' }));
+    findings.push(make('cannot-check-a-hazard', span, `Next to decide: ${first.join(', ')}. ${lacking.length} check${lacking.length > 1 ? 's' : ''} that guard${lacking.length > 1 ? '' : 's'} life ${lacking.length > 1 ? 'wait' : 'waits'} for what is not given yet.`, { severity: 'hint', guardsLife: true }));
 }
 
 /** In a page that is opened without its rig, names from elsewhere are no mistake. */
@@ -137,17 +138,23 @@ function dropForeignNames(findings: Finding[]): void {
     for (let i = findings.length - 1; i >= 0; i--) if (findings[i].rule === 'unknown-name') findings.splice(i, 1);
 }
 
-/** One finding per cause: equal ones once, consequences under their cause. */
-function fold(findings: readonly Finding[]): Finding[] {
-    const fired = new Set(findings.map(f => f.rule));
+function distinct(findings: readonly Finding[]): Finding[] {
     const seen = new Set<string>();
     return findings.filter(f => {
         const key = `${f.rule} ${f.span.file} ${f.span.start} ${f.message}`;
         if (seen.has(key)) return false;
         seen.add(key);
-        return !ruleNamed(f.rule)?.under?.some(cause => fired.has(cause));
+        return true;
     });
 }
+/** One finding per cause: consequences are left out while their cause is told. */
+function fold(findings: readonly Finding[]): Finding[] {
+    const fired = new Set(findings.map(f => f.rule));
+    return findings.filter(f => !ruleNamed(f.rule)?.under?.some(cause => fired.has(cause)));
+}
+
+/** Told by the judge itself and still open to a permission. What tells of permissions is not: a danger would vanish without trace. */
+const mayBeTurnedDown: ReadonlySet<string> = new Set(['cannot-check-a-hazard', 'to-do-before-first-gas']);
 
 function permissions(rig: Rig, findings: readonly Finding[], today: string | undefined): Finding[] {
     let kept = [...findings];
@@ -158,8 +165,8 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
             kept.push(make('unknown-name', allow.ruleSpan, `There is no rule ${allow.rule}${near ? `; did you mean ${near}?` : '.'}`, near ? { fixes: [{ title: `Write ${near}`, edits: [{ span: allow.ruleSpan, text: near }], preferred: true }] } : {}));
             continue;
         }
-        if (!rule.check && rule.family === 'reading the text') {
-            kept.push(make('permission-unused', allow.ruleSpan, `${allow.rule} tells what cannot be read; it cannot be turned down.`));
+        if (!rule.check && !mayBeTurnedDown.has(rule.name)) {
+            kept.push(make('permission-unused', allow.ruleSpan, `${allow.rule} tells ${rule.family === 'reading the text' ? 'what cannot be read' : 'about permissions'}; it cannot be turned down.`));
             continue;
         }
         if (allow.on && !rig.parts.has(allow.on.name)) {

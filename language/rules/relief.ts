@@ -32,11 +32,9 @@ export function reliefsOf(vessel: View): Reliefs {
 /** Parts on the same pressure as a relief valve: what it guards, whatever stands between. */
 export function guardedBy(relief: View): View[] {
     const inlet = relief.paths.to(relief.name, 'hydrogen')[0]?.from.name;
-    if (!inlet) return [];
     const kind = (name: string) => relief.other(name)?.kind ?? '';
-    if (borders.has(kind(inlet)) && kind(inlet) !== 'regulator' && kind(inlet) !== 'compressor') return [];
-    const behind = kind(inlet) === 'regulator' || kind(inlet) === 'compressor';
-    const space = relief.paths.space(inlet, 'hydrogen', n => borders.has(kind(n)) && (n !== inlet || behind));
+    if (!inlet || borders.has(kind(inlet))) return [];
+    const space = relief.paths.space(inlet, 'hydrogen', n => borders.has(kind(n)));
     return [...space.keys()].map(n => relief.other(n)).filter((p): p is View => !!p && p.name !== relief.name);
 }
 export interface SoftRelief {
