@@ -1,4 +1,5 @@
-import { explain as page, explainable, handbook } from '../../../language/reference/explain.js';
+import { explain as page, explainable } from '../../../language/reference/explain.js';
+import { handbook } from '../../../language/reference/handbook.js';
 import { nearest } from '../../../language/values/nearest.js';
 import { CannotDo, type Command } from '../command.js';
 
