@@ -115,7 +115,8 @@ export function solveLadder(
             steps++;
             const change = work.step(plates, current, law);
             if (!(change === change)) break;
-            if (change <= 1e-11 * scale) {
+            // Each step squares the error that is left: after one this small nothing is left to find.
+            if (change <= 1e-7 * scale) {
                 settled = true;
                 break;
             }

@@ -307,6 +307,9 @@ export function restVoltage(
 let ready: CellMake | undefined;
 const twice = new Float64Array(4);
 const slopes = new Float64Array(4);
+// Which line decides at each electrode at the last current asked for: whoever asks for volts asks for the slope next.
+const steeper = new Uint8Array(2);
+let asked = NaN;
 
 function makeReady(cell: CellMake): void {
     const t = cell.temperature;
@@ -315,6 +318,7 @@ function makeReady(cell: CellMake): void {
     stretch(2, cell.cathode.low, cell.offset, t);
     stretch(3, cell.cathode.high, cell.offset, t);
     ready = cell;
+    asked = NaN;
 }
 
 /** A surface that asks less is one with more exchange current: half of the offset at each electrode. */
@@ -337,14 +341,16 @@ function stretch(at: number, line: TafelLine, offset: number, temperature: numbe
 export function cellVoltage(cell: CellMake, currentDensity: number): number {
     if (cell !== ready) makeReady(cell);
     const j = currentDensity;
-    const anodeLow = slopes[0]! * Math.asinh(j / twice[0]!);
-    const anodeHigh = slopes[1]! * Math.asinh(j / twice[1]!);
-    const cathodeLow = slopes[2]! * Math.asinh(j / twice[2]!);
-    const cathodeHigh = slopes[3]! * Math.asinh(j / twice[3]!);
-    return cell.rest + j * cell.areaResistance
-        + (j < 0
-            ? Math.min(anodeLow, anodeHigh) + Math.min(cathodeLow, cathodeHigh)
-            : Math.max(anodeLow, anodeHigh) + Math.max(cathodeLow, cathodeHigh));
+    const size = Math.abs(j);
+    let sum = 0;
+    for (let at = 0; at < 4; at += 2) {
+        const low = slopes[at]! * Math.asinh(size / twice[at]!);
+        const high = slopes[at + 1]! * Math.asinh(size / twice[at + 1]!);
+        steeper[at >> 1] = low >= high ? at : at + 1;
+        sum += low >= high ? low : high;
+    }
+    asked = size;
+    return cell.rest + j * cell.areaResistance + (j < 0 ? -sum : sum);
 }
 
 /**
@@ -357,11 +363,10 @@ export function cellVoltage(cell: CellMake, currentDensity: number): number {
 export function cellSlope(cell: CellMake, currentDensity: number): number {
     if (cell !== ready) makeReady(cell);
     const j = Math.abs(currentDensity);
+    if (j !== asked) cellVoltage(cell, j);
     let sum = cell.areaResistance;
-    for (let at = 0; at < 4; at += 2) {
-        const low = slopes[at]! * Math.asinh(j / twice[at]!);
-        const high = slopes[at + 1]! * Math.asinh(j / twice[at + 1]!);
-        const k = low >= high ? at : at + 1;
+    for (let electrode = 0; electrode < 2; electrode++) {
+        const k = steeper[electrode]!;
         sum += slopes[k]! / Math.sqrt(j * j + twice[k]! * twice[k]!);
     }
     return sum;

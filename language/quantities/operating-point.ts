@@ -101,6 +101,7 @@ const HOTTEST = 378.15;
 /** Solves one make on one source. `temperature` fixes the temperature (cold start, stated); otherwise the heat balance decides. */
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number): OperatingPoint {
     let start: Float64Array | undefined;
+    let near = 0;
     const at = (T: number) => {
         const cell = cellAt(make, T);
         const conductivity = lyeConductivity(make.solute, make.strength, T);
@@ -108,14 +109,16 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         const segment = passageResistance(make.pitch, Math.PI / 4 * make.manifoldBore ** 2, conductivity);
         const gas = (1 - OUTLET_GAS) ** -1.5;
         const channels: Channel[] = [{ port: inlet, segment }, { port: inlet, segment }, { port: inlet * gas, segment: segment * gas }, { port: inlet * gas, segment: segment * gas }];
+        let last: { total: number; ladder: Ladder; cell: CellMake; volts: number } | undefined;
         const stackAt = (total: number) => {
+            if (last?.total === total) return last;
             const each = total / make.groups;
             // Bubbles follow the current: their share is taken at the current that is tried.
             const c = withBubbles(make, cell, each / make.area, conductivity);
             const law: PlateLaw = { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
             const ladder = solveLadder(make.cells, each, law, channels, start);
             start = ladder.plates;
-            return { ladder, cell: c, volts: ladder.volts + law.volts(each) };
+            return (last = { total, ladder, cell: c, volts: ladder.volts + law.volts(each) });
         };
         const excess = (total: number) => {
             const stack = stackAt(total).volts;
@@ -128,15 +131,24 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             limitedBy = 'current limit';
         } else {
             const most = Number.isFinite(source.limit) ? source.limit : Math.min(20000 * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
-            if (!(excess(Math.min(1e-3, most / 1000)) > 0)) {
-                current = 0;
-                limitedBy = 'too few volts';
-            } else if (excess(most) >= 0) {
+            const least = Math.min(1e-3, most / 1000);
+            // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
+            if (excess(most) >= 0) {
                 current = most;
                 limitedBy = 'current limit';
             } else {
-                current = findRoot(excess, Math.min(1e-3, most / 1000), most, most * 1e-5);
-                limitedBy = 'volts';
+                // The crossing moves little from one temperature to the next: it is looked for near the last one first.
+                const [low, high] = [0.93 * near, Math.min(most, 1.07 * near)];
+                if (near > 0 && excess(low) > 0 && excess(high) < 0) {
+                    current = near = findRoot(excess, low, high, most * 1e-5);
+                    limitedBy = 'volts';
+                } else if (!(excess(least) > 0)) {
+                    current = 0;
+                    limitedBy = 'too few volts';
+                } else {
+                    current = near = findRoot(excess, least, most, most * 1e-5);
+                    limitedBy = 'volts';
+                }
             }
         }
         const { ladder, cell: used, volts } = stackAt(current);

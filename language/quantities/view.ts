@@ -79,7 +79,8 @@ export class View {
     }
     /** Names in a list of parts or conditions. */
     names(key: string): string[] {
-        return this.rows(key).flatMap(r => [...r.values()].flatMap(f => f.condition ? f.condition.of.map(c => c.names.join('.')) : f.names ? [f.names.join('.')] : f.word ? [f.word] : []));
+        const rows = this.rows(key);
+        return !rows.length ? [] : rows.flatMap(r => [...r.values()].flatMap(f => f.condition ? f.condition.of.map(c => c.names.join('.')) : f.names ? [f.names.join('.')] : f.word ? [f.word] : []));
     }
 
     /** Air pressure at the site, Pa: stated, or by its height above the sea. */

@@ -60,6 +60,7 @@ interface Frame {
     missing: Set<string>;
 }
 const noFacts: Facts = new Map();
+const nothingGiven: Given = { status: 'silent', property: undefined, facts: noFacts, rows: [] };
 const STANDARD_AIR = 101325;
 
 export class Workings {
@@ -119,6 +120,8 @@ export class Workings {
     // ---- given values -------------------------------------------------------------------------------------------
 
     given(part: Part, key: string): Given {
+        // Much is asked of parts that cannot say it: nothing is kept for those.
+        if (part.kind && !part.base && part.kind.properties[key] === undefined && !part.entries.has(key)) return nothingGiven;
         let byKey = this.givens.get(part);
         if (!byKey) this.givens.set(part, (byKey = new Map()));
         let g = byKey.get(key);

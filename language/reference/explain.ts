@@ -70,14 +70,10 @@ function sharedPage(name: string): string | undefined {
     const seen = momentary.get(name);
     if (!owners.length && !quantities.length) return seen ? `# ${name}\n\n${seen.doc} It can be sensed, read and logged.` : undefined;
     if (owners.length === 1 && !quantities.length) return `# ${owners[0].name}.${name}\n\n${propertyText(owners[0].properties[name])}`;
-    const byDoc = Map.groupBy ? Map.groupBy(owners, k => k.properties[name].doc) : groupBy(owners, k => k.properties[name].doc);
+    const byDoc = new Map<string, Kind[]>();
+    for (const k of owners) byDoc.set(k.properties[name].doc, [...(byDoc.get(k.properties[name].doc) ?? []), k]);
     const list = [...byDoc].map(([doc, of]) => `- **${of.map(k => `${k.name}.${name}`).join(', ')}**: ${doc}`);
     return [`# ${name}`, ...quantities.map(quantityText), list.length && list.join('\n')].filter(Boolean).join('\n\n');
-}
-function groupBy<T>(items: readonly T[], key: (item: T) => string): Map<string, T[]> {
-    const groups = new Map<string, T[]>();
-    for (const item of items) groups.set(key(item), [...(groups.get(key(item)) ?? []), item]);
-    return groups;
 }
 
 /** Every name that `explain` knows by itself, without the dotted ones; each once. */

@@ -1,5 +1,5 @@
 /** The whole reference as one Markdown text, made from the declarations: parts, properties, quantities, units, rules. */
-import { allQuantities, quantityOf } from '../quantities/index.js';
+import { allQuantities } from '../quantities/index.js';
 import { allRules } from '../rules/index.js';
 import { measures } from '../units/dimension.js';
 import { unitTable } from '../units/table.js';
@@ -30,9 +30,8 @@ export function handbook(): string {
             ]),
         ]),
         '# Quantities',
-        ...[...kinds.keys()].filter(k => quantityOf(k).size).flatMap(k => [
-            `## ${k}`, ...allQuantities.filter(q => (typeof q.of === 'string' ? q.of : q.of[0]) === k).map(quantityText),
-        ]),
+        ...[...kinds.keys()].map(k => ({ k, own: allQuantities.filter(q => (typeof q.of === 'string' ? q.of : q.of[0]) === k) }))
+            .filter(({ own }) => own.length).flatMap(({ k, own }) => [`## ${k}`, ...own.map(quantityText)]),
         '# Units',
         table(['unit', 'name', 'prefixes'], unitTable.map(u => [u.spellings.replaceAll(' ', ', '), u.name, u.prefixes ?? ''])),
         table(['what', 'units of the trade, the usual one first'], Object.values(measures).filter(m => m.units[0]).map(m => [m.says, m.units.join(', ')])),

@@ -12,12 +12,62 @@ export const templates: readonly Template[] = [
 
 supply { sort: bench   voltage: 24 V   current-limit: 10 A }
 lye    { solute: KOH   strength: 25 wt% }
-stack  { cells: 10   wetted: 80 x 100 mm }
+stack  { cells: 10   wetted: 80 x 100 mm   port: 1 of 4 mm, 90 mm long }
 bubbler h2-bubbler
 bubbler o2-bubbler
 path hydrogen: stack -> h2-bubbler -> burner
 path oxygen:   stack -> o2-bubbler -> outdoors
 expect stack.hydrogen-rate > 30 NL/h
+`,
+    },
+    {
+        name: 'lesson', title: 'Two cells for a lesson', description: 'Two cells on a small supply, both gases let go outdoors: nothing is kept.',
+        text: `rig "Two cells", drawn
+
+purpose { sort: vent-only   audience: children }
+
+routine {
+  hours:            1 h/day
+  attended:         yes
+  steps:            mix, wet separator, start, stop, drain
+}
+
+site {
+  place:            room
+  volume:           150 m3
+  high-point:       2.9 m
+  openings:         0.4 m2 at 2.9 m
+  coldest:          17 °C
+  hottest:          28 °C
+  rcd:              30 mA
+  eye-wash:         yes
+  goggles:          yes
+  gloves:           yes
+}
+
+supply { sort: bench   voltage: 5.5 V   current-limit: 2 A   isolated: yes }
+fuse   { rating: 3 A }
+leads  { length: 1 m   section: 1.5 mm2   ends: plug   keyed: yes }
+path current: supply -> fuse -> leads -> stack
+
+lye { solute: KOH   strength: 15 wt%   fill: 0.6 L }
+separator { material: PP-woven   thickness: 0.5 mm   largest-pore: 60 µm   clamped: 6 mm }
+stack {
+  cells:            2
+  plate:            nickel, 70 x 90 x 1 mm
+  wetted:           45 x 60 mm
+  gap:              3 mm each side
+  port:             1 of 4 mm, 30 mm long
+}
+
+bubbler h2-bubbler { immersion: 60 mm   water: 0.3 L   lid: blow-off   level-shown: sight }
+bubbler o2-bubbler like h2-bubbler
+vent h2-vent { place: outdoors-wall   bore: 6 mm   distance: 2 m from o2-vent }
+vent o2-vent { place: outdoors-wall   bore: 6 mm   distance: 2 m from h2-vent }
+path hydrogen: stack -> h2-bubbler -> h2-vent -> outdoors
+path oxygen:   stack -> o2-bubbler -> o2-vent -> outdoors
+
+expect stack.hydrogen-rate between 1 NL/h and 2 NL/h
 `,
     },
     {
@@ -60,7 +110,7 @@ stack {
   plate:            nickel, 120 x 140 x 1 mm
   wetted:           85 x 100 mm
   gap:              2 mm each side
-  port:             1 of 5 mm, 60 mm long
+  port:             1 of 4 mm, 80 mm long
   tie-rods:         8 of M8, 8 Nm, sleeved
   cover:            fixed
 }
@@ -123,7 +173,7 @@ stack {
   plate:            nickel, 125 x 145 x 1 mm
   wetted:           90 x 105 mm
   gap:              2 mm each side
-  port:             1 of 5 mm, 70 mm long
+  port:             1 of 4 mm, 90 mm long
   tie-rods:         8 of M8, 8 Nm, sleeved
   cover:            fixed
   max-temperature:  65 °C

@@ -3,14 +3,17 @@ import { measures } from '../units/dimension.js';
 import { digits, show, withUnit } from '../units/format.js';
 import { fromSi, unitOf } from '../units/unit.js';
 import type { Given, Input, Result } from '../quantities/workings.js';
+import { linesOf } from '../rig/lines.js';
+import type { Rig, Span } from '../rig/rig.js';
 import type { Fact } from '../values/match.js';
 
 /** Unit that a quantity is shown in. */
 export function unitOfQuantity(result: Pick<Result, 'quantity'>): string {
     return result.quantity.unit ?? measures[result.quantity.measure].units[0];
 }
-/** Unit of a price follows the currency of the text: the tariff's. */
-function priced(result: Result, unit: string): string {
+/** The same for one result: a price follows the currency of the text, the tariff's. */
+export function unitOfResult(result: Result): string {
+    const unit = unitOfQuantity(result);
     if (!measures[result.quantity.measure].units[0].includes('EUR')) return unit;
     for (const i of allInputs(result)) {
         const currency = i.given?.facts.get('')?.amount?.currency;
@@ -26,11 +29,11 @@ function* allInputs(result: Result): Generator<Input> {
 }
 /** `2.05 V`, or `unknown`. */
 export function showResult(result: Result, figures = 3): string {
-    return show(result.value, priced(result, unitOfQuantity(result)), figures);
+    return show(result.value, unitOfResult(result), figures);
 }
 /** Half width of the bounds, in the unit shown: `± 0.16 V`; empty if there is none to speak of. */
 export function showSpread(result: Result): string {
-    const unit = unitOf(priced(result, unitOfQuantity(result)));
+    const unit = unitOf(unitOfResult(result));
     if (result.value !== result.value) return '';
     const up = result.high - result.value;
     const down = result.value - result.low;
@@ -50,29 +53,38 @@ export function showFact(fact: Fact): string {
     }
     return fact.text ?? fact.word ?? fact.names?.join('.') ?? '';
 }
-/** Where a given value comes from, in a few words. */
-export function originOf(given: Given): string {
+/** Where a text is: `line 12`, or `shelf.rig, line 8` where it is not the rig's own file. */
+export function placeOf(span: Span, rig: Rig): string {
+    const page = rig.pages.find(p => p.file === span.file);
+    if (!page) return '';
+    const line = `line ${linesOf(page).at(span.start).line + 1}`;
+    return span.file === rig.root ? line : `${span.file.slice(Math.max(span.file.lastIndexOf('/'), span.file.lastIndexOf('\\')) + 1)}, ${line}`;
+}
+/** Where a given value comes from, in a few words; with its line if the rig is given. */
+export function originOf(given: Given, rig?: Rig): string {
+    const place = rig && given.entry ? placeOf(given.entry.keySpan, rig) : '';
+    const at = place && `, ${place}`;
     switch (given.status) {
         case 'stated':
-            return 'stated';
+            return `stated${at}`;
         case 'like':
-            return `as ${given.from?.name}`;
+            return `as ${given.from?.name}${at}`;
         case 'assumed':
             return `assumed: ${given.because}`;
         case 'none':
-            return 'there is none';
+            return `there is none${at}`;
         case 'unknown':
-            return 'said to be unknown';
+            return `said to be unknown${at}`;
         case 'broken':
-            return 'not understood';
+            return `not understood${at}`;
         default:
             return 'not said';
     }
 }
-/** An input of a working: `stack.gap = 2 mm (assumed: usual for gaskets of 3 mm)`. */
-export function showInput(input: Input): string {
-    if (input.result) return `${input.label} = ${showResult(input.result)}`;
+/** The value of an input: `2 mm`, `KOH`, `1.8 A`. */
+export function showInputValue(input: Input): string {
+    if (input.result) return `${showResult(input.result)} ${showSpread(input.result)}`.trim();
+    if (input.text !== undefined) return input.text;
     const fact = input.given?.facts.get(input.key.includes('.') ? input.key.slice(input.key.indexOf('.') + 1) : '');
-    const value = input.text ?? (fact && fact.amount ? showFact(fact) : fact?.sizes ? showFact(fact) : show(input.value, input.unit, 4));
-    return `${input.label} = ${value}${input.given ? ` (${originOf(input.given)})` : ''}`;
+    return fact && (fact.amount || fact.sizes) ? showFact(fact) : show(input.value, input.unit, 4);
 }

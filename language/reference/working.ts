@@ -1,36 +1,68 @@
-/** How a number came about: formula in words, inputs with their values and origin, recursively, with source and range. */
-import type { Result } from '../quantities/workings.js';
-import { showInput, showResult, showSpread } from './values.js';
+/** How a number came about: formula in words, inputs with their values and origin, step by step, with source and range. */
+import type { Input, Result } from '../quantities/workings.js';
+import type { Rig } from '../rig/rig.js';
+import { originOf, showInputValue, showResult, showSpread } from './values.js';
 
 export interface WorkingOptions {
     /** How many steps down; 1 shows the inputs, 2 theirs as well. */
     readonly depth?: number;
+    /** Markdown; plain text if false. */
     readonly markdown?: boolean;
+    /** Where inputs are stated is told by line if the rig is given. */
+    readonly rig?: Rig;
 }
 
-/** The working of a result as lines of Markdown, or of plain text. */
-export function workingOf(result: Result, { depth = 2, markdown = true }: WorkingOptions = {}): string {
-    const lines: string[] = [];
-    const strong = (s: string) => (markdown ? `**${s}**` : s);
-    const q = result.quantity;
-    const spread = showSpread(result);
-    lines.push(`${strong(`${result.part.name}.${q.name}`)} = ${strong(showResult(result))}${spread ? ` ${spread}` : ''}`);
-    lines.push('', q.meaning, '', `${markdown ? '*' : ''}How:${markdown ? '*' : ''} ${q.formula}`);
-    if (q.range) lines.push(`${markdown ? '\n*' : ''}Holds for:${markdown ? '*' : ''} ${q.range}`);
-    lines.push(`${markdown ? '\n*' : ''}Source:${markdown ? '*' : ''} ${q.source}`);
-    for (const r of result.remarks) lines.push('', r);
-    if (result.missing.length) lines.push('', `Not known, because ${list(result.missing)} ${result.missing.length > 1 ? 'are' : 'is'} not given.`);
-    const inputs = inputLines(result, depth, '', new Set([result]));
-    if (inputs.length) lines.push('', 'From:', '', ...inputs);
-    return lines.join('\n');
+/** Column at which the origin of a value stands in plain text. */
+const ORIGIN_COLUMN = 46;
+
+/** The working of a result as Markdown. */
+export function workingOf(result: Result, options: WorkingOptions = {}): string {
+    const { depth = 2, markdown = true, rig } = options;
+    if (!markdown) return workingText(result, options);
+    const { quantity: q } = result;
+    return [
+        `**${heading(result)}**`, q.meaning, `*How:* ${q.formula}`, q.range && `*Holds for:* ${q.range}`, `*Source:* ${q.source}`, ...result.remarks, unknown(result),
+        steps(result, depth, rig).map(s => `${'  '.repeat(s.level)}- ${s.name}${s.value && ` = ${s.value}`}${s.origin && ` (${s.origin})`}`).join('\n'),
+    ].filter(Boolean).join('\n\n');
 }
-function inputLines(result: Result, depth: number, indent: string, seen: Set<Result>): string[] {
-    return result.inputs.flatMap(i => {
-        const line = `${indent}- ${showInput(i)}`;
-        if (!i.result || depth <= 1 || seen.has(i.result)) return [line];
-        seen.add(i.result);
-        return [line, ...inputLines(i.result, depth - 1, `${indent}  `, seen)];
+/** The working of a result as plain text, for a terminal. */
+export function workingText(result: Result, { depth = 3, rig }: WorkingOptions = {}): string {
+    const { quantity: q } = result;
+    const lines = steps(result, depth, rig).map(s => {
+        const left = `  ${'  '.repeat(s.level)}${s.name}${s.value && ` = ${s.value}`}`;
+        return s.origin ? `${left.padEnd(ORIGIN_COLUMN)}  ${s.origin}` : left;
     });
+    return [
+        `${heading(result)}\n${q.meaning}`,
+        [`How        ${q.formula}`, q.range && `Holds for  ${q.range}`, `Source     ${q.source}`].filter(Boolean).join('\n'),
+        ...result.remarks, unknown(result), lines.length && ['From', ...lines].join('\n'),
+    ].filter(Boolean).join('\n\n');
+}
+function heading(result: Result): string {
+    return `${result.part.name}.${result.quantity.name} = ${showResult(result)} ${showSpread(result)}`.trim();
+}
+function unknown({ missing }: Result): string {
+    return missing.length ? `Not known, because ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} not given.` : '';
+}
+
+interface Step { level: number; name: string; value: string; origin: string }
+/** Every input once, as near to the result as it occurs; elsewhere it is only counted. */
+function steps(result: Result, depth: number, rig: Rig | undefined): Step[] {
+    const shown = new Set<string>([`${result.part.name}.${result.quantity.name}`]);
+    const out: Step[] = [];
+    const visit = (inputs: readonly Input[], level: number) => {
+        const fresh = inputs.filter(i => !shown.has(i.label));
+        for (const i of fresh) shown.add(i.label);
+        for (const i of fresh) {
+            out.push({ level, name: i.label, value: showInputValue(i), origin: i.result ? `worked out: ${i.result.quantity.formula}` : i.given ? originOf(i.given, rig) : '' });
+            for (const remark of i.result?.remarks ?? []) out.push({ level: level + 1, name: remark, value: '', origin: '' });
+            if (i.result && level + 1 < depth) visit(i.result.inputs, level + 1);
+        }
+        const again = inputs.length - fresh.length;
+        if (again > 0 && level > 0) out.push({ level, name: `${fresh.length ? 'and ' : ''}${again} that ${again > 1 ? 'have their' : 'has its'} line elsewhere in this list`, value: '', origin: '' });
+    };
+    visit(result.inputs, 0);
+    return out;
 }
 function list(names: readonly string[]): string {
     return names.length < 2 ? names[0] ?? '' : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;

@@ -4,15 +4,28 @@
  */
 import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
+import type { Kind } from '../vocabulary/define.js';
 
 const stopKeys = ['stopped-by', 'shut-by', 'opened-by'] as const;
 const needKeys = ['needs', 'open-while', 'shut-while'] as const;
 const otherKeys = ['latched-by', 'sounded-by', 'follows', 'armed-while'] as const;
+const allKeys: readonly string[] = [...stopKeys, ...needKeys, ...otherKeys];
+const keysByKind = new Map<Kind, readonly string[]>();
+/** Those of the keys above that a kind of part has; for most kinds none. */
+function keysOf(view: View): readonly string[] {
+    const kind = view.part.kind;
+    if (!kind || kind.statement) return [];
+    let keys = keysByKind.get(kind);
+    if (!keys) keysByKind.set(kind, (keys = allKeys.filter(k => k in kind.properties)));
+    return keys;
+}
 
 export class Controls {
     private cache = new Map<string, Set<string>>();
     private heard: Map<string, Set<string>> | undefined;
     private sensors: Map<string, View[]> | undefined;
+    private stopped: Map<string, string[]> | undefined;
+    private stackSet: ReadonlySet<string> | undefined;
     constructor(private readonly workings: Workings) {}
 
     /**
@@ -24,7 +37,7 @@ export class Controls {
         if (found) return found;
         this.cache.set(name, (found = new Set()));
         const view = this.workings.viewOf(name);
-        if (!view) return found;
+        if (!view || !keysOf(view).length) return found;
         for (const key of stopKeys.slice(0, 2)) for (const stop of this.single(view, key)) this.add(found, stop);
         for (const key of needKeys.slice(0, 1)) for (const need of this.single(view, key)) this.add(found, need);
         return found;
@@ -46,8 +59,8 @@ export class Controls {
         if (!this.heard) {
             this.heard = new Map();
             for (const view of this.workings.allViews()) {
-                if (view.part.kind?.statement || view.part.pattern) continue;
-                const named = [...stopKeys, ...needKeys, ...otherKeys].flatMap(key => [...view.names(key), ...(key === 'follows' ? [view.word(key) ?? ''] : [])]);
+                if (view.part.pattern) continue;
+                const named = keysOf(view).flatMap(key => (key === 'follows' ? [...view.names(key), view.word(key) ?? ''] : view.names(key)));
                 for (const n of named) {
                     const own = n.split('.')[0];
                     if (!own || own === view.name) continue;
@@ -66,7 +79,8 @@ export class Controls {
         for (let n = queue.shift(); n !== undefined; n = queue.shift()) {
             const view = this.workings.viewOf(n);
             if (!view) continue;
-            for (const key of [...stopKeys, ...needKeys, 'latched-by', 'follows'] as const) {
+            for (const key of keysOf(view)) {
+                if (key === 'sounded-by' || key === 'armed-while') continue;
                 for (const other of view.names(key)) {
                     const own = other.split('.')[0];
                     if (found.has(own) || own === name) continue;
@@ -95,8 +109,18 @@ export class Controls {
         return this.sensing(quantity).filter(d => driven.has(d.name) && d.word(`${this.actsAt(d)}.side`) === side);
     }
     /** Driven parts that a device stops, directly or by way of contactors and relays. */
-    stops(device: string): string[] {
-        return [...this.workings.allViews()].filter(v => this.stoppers(v.name).has(device)).map(v => v.name);
+    stops(device: string): readonly string[] {
+        if (!this.stopped) {
+            this.stopped = new Map();
+            for (const view of this.workings.allViews()) {
+                for (const stopper of this.stoppers(view.name)) {
+                    const list = this.stopped.get(stopper);
+                    if (list) list.push(view.name);
+                    else this.stopped.set(stopper, [view.name]);
+                }
+            }
+        }
+        return this.stopped.get(device) ?? [];
     }
     /** Trips, analysers and detectors that stop a part. */
     trips(name: string): View[] {
@@ -109,9 +133,7 @@ export class Controls {
     }
     /** Devices that stop the making of gas, by any of the sources' chains. */
     stackStoppers(): ReadonlySet<string> {
-        const all = new Set<string>();
-        for (const source of this.sources()) for (const s of this.stoppers(source.name)) all.add(s);
-        return all;
+        return (this.stackSet ??= new Set(this.sources().flatMap(source => [...this.stoppers(source.name)])));
     }
     /** Switches, trips, analysers and detectors that sense a quantity: 'bag.volume'. */
     sensing(quantity: string, kinds: readonly string[] = ['switch', 'trip', 'analyser', 'detector', 'sensor']): View[] {

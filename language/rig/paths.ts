@@ -16,6 +16,8 @@ export class Paths {
     readonly links: readonly Link[];
     private readonly out = new Map<string, Link[]>();
     private readonly into = new Map<string, Link[]>();
+    private readonly ends: ReadonlySet<string>;
+    private readonly found = new Map<string, unknown>();
     private readonly media = new Map<string, Set<string>>();
 
     constructor(rig: Rig) {
@@ -35,6 +37,8 @@ export class Paths {
             }
         }
         this.links = links;
+        // A part may bear such a name: then it is the part.
+        this.ends = new Set([...pathEnds].filter(n => !rig.parts.has(n)));
     }
     /** Links that leave a part. */
     from(name: string, medium: Medium): readonly Link[] {
@@ -45,18 +49,20 @@ export class Paths {
         return this.into.get(`${medium} ${name}`) ?? [];
     }
     /** Names of the parts that come after a part, near ones first; ends such as outdoors included. */
-    after(name: string, medium: Medium): string[] {
-        return this.search(name, n => this.from(n, medium).map(l => l.to.name));
+    after(name: string, medium: Medium): readonly string[] {
+        return this.once(`after ${medium} ${name}`, () => this.search(name, n => this.from(n, medium).map(l => l.to.name)));
     }
     /** Names of the parts that come before a part, near ones first. */
-    before(name: string, medium: Medium): string[] {
-        return this.search(name, n => this.to(n, medium).map(l => l.from.name));
+    before(name: string, medium: Medium): readonly string[] {
+        return this.once(`before ${medium} ${name}`, () => this.search(name, n => this.to(n, medium).map(l => l.from.name)));
     }
     /** Every part on a path of a medium, in the order of the text. */
-    on(medium: Medium): string[] {
-        const names = new Set<string>();
-        for (const l of this.links) if (l.medium === medium) names.add(l.from.name).add(l.to.name);
-        return [...names].filter(n => !pathEnds.has(n));
+    on(medium: Medium): readonly string[] {
+        return this.once(`on ${medium}`, () => {
+            const names = new Set<string>();
+            for (const l of this.links) if (l.medium === medium) names.add(l.from.name).add(l.to.name);
+            return [...names].filter(n => !this.ends.has(n));
+        });
     }
     /** The media whose paths touch a part. */
     mediaOf(name: string): ReadonlySet<string> {
@@ -76,7 +82,7 @@ export class Paths {
         for (let name = queue.shift(); name !== undefined; name = queue.shift()) {
             if (name !== start && stops(name)) continue;
             for (const next of this.neighbours(name, medium)) {
-                if (from.has(next) || pathEnds.has(next)) continue;
+                if (from.has(next) || this.ends.has(next)) continue;
                 from.set(next, name);
                 queue.push(next);
             }
@@ -90,15 +96,14 @@ export class Paths {
         return trail;
     }
     /** A route from one part to another, both included, or undefined. The shortest; first in the text among equals. */
-    route(from: string, to: string, medium: Medium): string[] | undefined {
+    route(from: string, to: string, medium: Medium): readonly string[] | undefined {
+        return this.once(`route ${medium} ${from} ${to}`, () => this.findRoute(from, to, medium));
+    }
+    private findRoute(from: string, to: string, medium: Medium): string[] | undefined {
         const cameFrom = new Map<string, string | undefined>([[from, undefined]]);
         const queue = [from];
         for (let name = queue.shift(); name !== undefined; name = queue.shift()) {
-            if (name === to) {
-                const route = [name];
-                for (let p = cameFrom.get(name); p !== undefined; p = cameFrom.get(p)) route.unshift(p);
-                return route;
-            }
+            if (name === to) return Paths.trail(cameFrom, name);
             for (const l of this.from(name, medium)) {
                 if (cameFrom.has(l.to.name)) continue;
                 cameFrom.set(l.to.name, name);
@@ -116,7 +121,10 @@ export class Paths {
         return this.from(from, medium).find(l => l.to.name === to);
     }
     /** All routes from a part to where the medium ends, at most 64, none visiting a part twice. */
-    routes(from: string, medium: Medium): string[][] {
+    routes(from: string, medium: Medium): readonly (readonly string[])[] {
+        return this.once(`routes ${medium} ${from}`, () => this.findRoutes(from, medium));
+    }
+    private findRoutes(from: string, medium: Medium): string[][] {
         const routes: string[][] = [];
         const go = (trail: string[]) => {
             if (routes.length >= 64) return;
@@ -135,6 +143,13 @@ export class Paths {
             if (l.to.name === name) return l.to.span;
         }
         return undefined;
+    }
+    /** The paths do not change: what was found once is kept. */
+    private once<T>(key: string, find: () => T): T {
+        if (this.found.has(key)) return this.found.get(key) as T;
+        const result = find();
+        this.found.set(key, result);
+        return result;
     }
     private search(start: string, next: (name: string) => string[]): string[] {
         const found = new Set<string>();

@@ -1,70 +1,68 @@
-import { watch, writeFileSync } from 'node:fs';
 import path from 'node:path';
-import { applyFix, type Finding, type Fix } from '../../../language/index.js';
 import { CannotDo, type Command } from '../command.js';
-import { checkFiles, dateOf, readText, rigFiles } from '../files.js';
-import { counts, formats, reportOf, type Report } from '../findings-text.js';
+import { counts } from '../counts.js';
+import { checkFiles, dateOf, rigFiles, shown } from '../files.js';
+import { mend } from '../mend.js';
+import { formats, reportOf, type Report } from '../report.js';
+import { watch } from '../watch.js';
+import { many } from '../words.js';
+
+/** A fix may bring another one into reach; a circle of fixes must not go on for ever. */
+const MOST_ROUNDS = 5;
 
 const check: Command = {
     name: 'check',
     summary: 'Tells what cannot work or can hurt in rigs: the same findings as in the editor.',
     args: '[FILE|FOLDER ...]',
     options: {
-        format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json', 'sarif', 'github', 'junit'], doc: 'form of the output' },
-        on: { type: 'string', takes: 'DATE', doc: 'date that rules about dates compare with (today if left out)' },
-        'max-warnings': { type: 'string', takes: 'N', doc: 'more warnings than this count as an error' },
-        fix: { type: 'boolean', doc: 'apply the fixes that keep the meaning of the text' },
+        format: { type: 'string', takes: 'FORM', default: 'text', choices: Object.keys(formats), doc: 'form of the output' },
+        on: { type: 'string', takes: 'DATE', doc: 'day that rules about dates compare with, today if left out' },
+        'max-warnings': { type: 'string', takes: 'N', doc: 'with more warnings than this the exit code is 1 as well' },
+        fix: { type: 'boolean', doc: 'first apply the fixes that keep the meaning of the text' },
         stdin: { type: 'boolean', doc: 'read one text from standard input' },
-        'stdin-name': { type: 'string', takes: 'FILE', default: 'stdin.rig', doc: 'name of that text, for what it uses' },
+        'stdin-name': { type: 'string', takes: 'FILE', default: 'stdin.rig', doc: 'name of that text, from which it finds the files it uses' },
         watch: { type: 'boolean', doc: 'check again whenever a file changes' },
     },
-    examples: ['rigwright check examples', 'rigwright check shed.rig --format sarif > findings.sarif'],
+    examples: ['rigwright check', 'rigwright check rigs --max-warnings 0', 'rigwright check shed.rig --format sarif > findings.sarif'],
     async run({ options, args }, around) {
         const today = dateOf(options.on, around.today);
         const max = options['max-warnings'];
-        if (max !== undefined && !/^\d+$/.test(String(max))) throw new CannotDo('--max-warnings takes a number.');
+        if (max !== undefined && !/^\d+$/.test(String(max))) throw new CannotDo('--max-warnings takes a number, 0 or more.');
+        if (options.stdin && (options.fix || options.watch)) throw new CannotDo(`--${options.fix ? 'fix' : 'watch'} needs files: it cannot go together with --stdin.`);
+        if (options.stdin && args.length) throw new CannotDo('--stdin reads one text and takes no files.');
+
+        const ofFiles = (): Report => reportOf(checkFiles(rigFiles(args, around.cwd), today), around.cwd);
+        const ofStdin = async (): Promise<Report> => {
+            const file = path.resolve(around.cwd, String(options['stdin-name']));
+            return reportOf(checkFiles([file], today, new Map([[file, await around.readStdin()]])), around.cwd);
+        };
         const once = async (): Promise<number> => {
-            let report: Report;
-            if (options.stdin) {
-                const file = path.resolve(around.cwd, String(options['stdin-name']));
-                report = reportOf(checkFiles([file], today, new Map([[file, await around.readStdin()]])), around.cwd);
-            } else {
-                const files = rigFiles(args, around.cwd);
-                report = reportOf(checkFiles(files, today), around.cwd);
-                if (options.fix && applyKeeping(report.findings)) report = reportOf(checkFiles(files, today), around.cwd);
+            let report = options.stdin ? await ofStdin() : ofFiles();
+            for (let round = 0; options.fix && round < MOST_ROUNDS; round++) {
+                const { fixes, files, leftAlone } = mend(report.findings);
+                for (const file of leftAlone) around.err(`${shown(file, around.cwd)} is no UTF-8 text; it was left as it is.\n`);
+                if (!fixes) break;
+                around.err(`mended ${many(fixes, 'place')} in ${files.map(f => shown(f, around.cwd)).join(', ')}\n`);
+                report = ofFiles();
             }
             around.out(formats[String(options.format)](report, around.colour));
-            const c = counts(report.findings);
-            return c.errors > 0 || (max !== undefined && c.warnings > Number(max)) ? 1 : 0;
+            const { errors, warnings } = counts(report.findings);
+            return errors > 0 || (max !== undefined && warnings > Number(max)) ? 1 : 0;
         };
         const status = await once();
-        if (!options.watch || options.stdin) return status;
-        const folders = new Set(rigFiles(args, around.cwd).map(f => path.dirname(f)));
-        around.err('Watching; Ctrl+C ends.\n');
-        let timer: NodeJS.Timeout | undefined;
-        for (const folder of folders) {
-            watch(folder, (_, name) => {
-                if (!name?.endsWith('.rig')) return;
-                clearTimeout(timer);
-                timer = setTimeout(() => void once().catch((e: unknown) => around.err(`${e instanceof Error ? e.message : String(e)}\n`)), 60);
-            });
-        }
-        await new Promise<void>(done => process.once('SIGINT', done));
-        return 0;
+        if (!options.watch) return status;
+        around.err('Watching for changes; Ctrl+C ends.\n');
+        let last = status;
+        const again = async () => {
+            try {
+                last = await once();
+            } catch (error) {
+                // A file may be away for a moment, or for good: the next change is looked at all the same.
+                around.err(`${error instanceof Error ? error.message : String(error)}\n`);
+            }
+        };
+        await watch((args.length ? args : ['.']).map(a => path.resolve(around.cwd, a)), again, around.stop);
+        return last;
     },
 };
 export default check;
-
-/** Writes the fixes that keep the meaning; true if there were any. */
-function applyKeeping(findings: readonly Finding[]): boolean {
-    const edits: Fix['edits'][number][] = [];
-    for (const f of findings) {
-        const fix = f.fixes.find(x => x.keepsMeaning);
-        if (fix && !fix.edits.some(e => edits.some(o => o.span.file === e.span.file && o.span.start < e.span.end && e.span.start < o.span.end))) edits.push(...fix.edits);
-    }
-    for (const file of new Set(edits.map(e => e.span.file))) {
-        const text = readText(file);
-        if (text !== undefined) writeFileSync(file, applyFix(text, file, { title: '', edits }));
-    }
-    return edits.length > 0;
-}

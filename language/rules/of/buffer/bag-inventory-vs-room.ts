@@ -1,20 +1,31 @@
 import { defineRule } from '../../define.js';
 import { digits } from '../../../units/format.js';
+import { standsIndoors } from '../../place.js';
 
 export default defineRule({
     name: 'bag-inventory-vs-room',
     family: 'buffer',
     severity: 'error',
-    summary: 'A full bag, let go at once, makes the room burnable.',
-    why: 'Hydrogen gathers under the ceiling, so the upper part burns long before the mean does.',
-    source: 'lower flammable limit of hydrogen in air, 4 %: ISO/TR 15916',
+    summary: 'A torn bag makes a layer under the roof that burns.',
+    why: 'All of it is out in a second, and rises.',
+    source: 'a quarter of the lower flammable limit: hydrogen best-practice pages (h2tools.org); lower limit 4 %: ISO/TR 15916; factor of three for a layer: common practice, no source',
     guardsLife: true,
     on: ['bag', 'gasometer'],
     check(v, tell) {
-        if (['outdoors', 'open-shelter'].includes(v.the('site')?.word('place') ?? '')) return;
-        if (/outside|outdoors/i.test(v.given('place').facts.get('')?.text ?? '')) return;
+        if (!standsIndoors(v) || !v.paths.mediaOf(v.name).has('hydrogen')) return;
+        const site = v.the('site')!;
         const share = v.maybeQ('inventory-share');
-        if (share > 0.01) tell({ at: v.at('volume'), severity: share >= 0.04 ? 'error' : 'warning', message: `A torn ${v.name} makes ${digits(100 * share, 2)} % hydrogen of the room, and several times that under the ceiling; 4 % burns.` });
-        else if (share !== share && v.says('volume') === 'stated') tell.cannotCheck(v.the('site') ?? v, 'volume', `what a torn ${v.name} makes of the room`);
+        if (share !== share) {
+            if (site.says('volume') === 'silent') tell.cannotCheck(site, 'volume', `what a torn ${v.name} makes of the room`);
+            return;
+        }
+        const stops = v.controls.stackStoppers();
+        const mixed = v.all('fan').some(f => ['extract', 'mixing'].includes(f.word('sort') ?? 'extract') && v.controls.sensing(`${f.name}.flow`).some(s => stops.has(s.name)));
+        const layer = share * (mixed ? 1 : 3);
+        if (!(layer > 0.01)) return;
+        tell({
+            at: v.at('volume'), severity: layer > 0.04 ? 'error' : 'warning',
+            message: `Torn, ${v.name} makes ${digits(100 * share, 2)} % hydrogen of this room evenly mixed${mixed ? '' : `, about ${digits(100 * layer, 2)} % in a layer under the roof`}; 1 % is the limit, 4 % burns.`, related: [{ span: site.at('volume'), message: 'the room' }],
+        });
     },
 });

@@ -1,23 +1,48 @@
+import { append, defined, setValue } from '../../fixes.js';
 import { defineRule } from '../../define.js';
-import { show } from '../../../units/format.js';
+import { duration, show } from '../../../units/format.js';
+import { freeName } from '../../path-fixes.js';
+import { missing } from '../../stage.js';
+import { sealDepth, softReliefs } from '../../relief.js';
 
 export default defineRule({
     name: 'bag-overpressure',
     family: 'buffer',
     severity: 'error',
-    summary: 'The seal opens only above what the bag bears.',
-    why: 'The bag tears first, in the room.',
-    source: 'hydrostatics',
+    summary: 'Nothing ends the filling, or the seal lets gas out only above what the bag bears.',
+    why: 'The bag tears, and all that it holds is in the room at once.',
+    source: 'hydrostatics; common practice, no source',
     guardsLife: true,
-    on: 'bag',
+    on: ['bag', 'gasometer'],
     check(v, tell) {
+        if (!v.the('stack') || !v.paths.mediaOf(v.name).has('hydrogen')) return;
+        const reliefs = softReliefs(v);
         const rating = v.maybe('rating');
-        const near = new Set([...v.paths.after(v.name, 'hydrogen'), ...v.paths.before(v.name, 'hydrogen').flatMap(n => v.paths.after(n, 'hydrogen'))]);
-        const seals = v.all('seal').filter(s => near.has(s.name));
-        if (!seals.length) return;
-        const opens = Math.min(...seals.map(s => s.maybeQ('opens-at', Infinity)));
-        const seal = seals.find(s => s.maybeQ('opens-at') === opens);
-        if (rating !== rating) tell.cannotCheck(v, 'rating', `whether the seal opens before ${v.name} tears`);
-        else if (seal && opens > rating) tell({ at: seal.at('depth'), message: `${seal.name} opens at ${show(opens, 'kPa')}; ${v.name} bears ${show(rating, 'kPa')}.`, related: [{ span: v.at('rating'), message: 'its rating' }] });
+        const own = v.kind === 'bag' ? v.maybe('own-pressure', 0) : v.maybeQ('head', 0);
+        const fits = sealDepth(0.8 * rating);
+        const good = fits >= 50 && fits * 9.787 > own + 490;
+        if (reliefs.length) {
+            const first = reliefs.reduce((a, b) => (b.opens < a.opens ? b : a));
+            if (v.kind !== 'bag') return;
+            if (rating !== rating) {
+                tell.cannotCheck(v, 'rating', `whether ${first.view.name} opens before ${v.name} tears`);
+                return;
+            }
+            if (!(first.opens > rating)) return;
+            tell({
+                at: first.view.at(first.view.kind === 'seal' ? 'depth' : 'set'), message: `${first.view.name} lets gas out of ${v.name} at ${show(first.opens, 'kPa')}; ${v.name} bears ${show(rating, 'kPa')}.`,
+                related: [{ span: v.at('rating'), message: 'what it bears' }], fixes: defined(good && first.view.kind === 'seal' ? setValue(first.view, 'depth', `${fits} mm`) : undefined),
+            });
+            return;
+        }
+        if (v.word('overflow') === 'outdoors') return;
+        const stops = v.controls.stackStoppers();
+        if (['volume', 'pressure'].some(q => v.controls.limits(stops, `${v.name}.${q}`, 'above').length)) return;
+        const time = v.maybeQ('fill-time');
+        const name = freeName(v, 'bag-seal');
+        tell({
+            at: v.at(), severity: missing(tell, 'error'), message: `Nothing ends the filling of ${v.name}: no switch stops the stack and no seal lets gas out${time === time ? `; it is full after ${duration(time)}` : ''}.`,
+            fixes: [append(v, `seal ${name} { depth: ${good ? fits : 140} mm }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, `Plan a seal of ${good ? fits : 140} mm to outdoors`)],
+        });
     },
 });

@@ -17,6 +17,9 @@ export default defineRule({
         const base = v.maybe('base-height');
         const stands = base + v.maybe('level') - Math.max(0, v.maybeQ('level-down', 0));
         if (!stack || v.all('circulation-pump').length) return;
+        // Where one column is like the other, it is told once.
+        const from = v.given('base-height').from;
+        if (from && v.rig.parts.has(from.name)) return;
         if (top !== top || base !== base) {
             if (top === top) tell.cannotCheck(v, 'base-height', 'that the cells stay flooded');
             else if (base === base) tell.cannotCheck(stack, 'top-height', 'that the cells stay flooded');

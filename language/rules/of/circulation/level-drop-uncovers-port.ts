@@ -40,16 +40,13 @@ export default defineRule({
         const speed = v.maybeQ('level-fall');
         const deeper = Math.ceil((speed * run * 1.2 + Math.max(0, down)) * 100) / 100;
         const depth = `${Math.round(deeper * 1000)} mm`;
+        // Where one column is like the other, it is told once.
+        const from = v.given('return-port').from;
+        if (from && v.rig.parts.has(from.name) && v.says('bore') === 'like') return;
         const drops = `The level falls ${show(speed, 'mm/h', 2)}: the port of ${v.name} is bare after ${duration(time)}, ` +
             `and water comes only after ${duration(run)}.`;
         if (stops.length) {
-            if (v.all('column')[0].name === v.name) {
-                tell({
-                    at: v.at('return-port'),
-                    severity: 'hint',
-                    message: `${drops} ${stops[0].view.name} stops the stack before that.`,
-                });
-            }
+            tell({ at: v.at('return-port'), severity: 'hint', message: `${drops} ${stops[0].view.name} stops the stack before that.` });
             return;
         }
         tell({

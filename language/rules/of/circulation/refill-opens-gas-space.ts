@@ -13,6 +13,7 @@ export default defineRule({
     check(v, tell) {
         if (v.word('fill-point') !== 'cap') return;
         const hydrogen = v.paths.mediaOf(v.name).has('hydrogen');
+        if (!hydrogen && v.says('fill-point') === 'like') return;
         tell({
             at: v.at('fill-point'), severity: hydrogen ? 'error' : 'hint',
             message: hydrogen

@@ -4,19 +4,17 @@ export default defineRule({
     name: 'compresses-oxygen-or-mixture',
     family: 'compressor',
     severity: 'error',
-    summary: 'What the compressor draws can hold oxygen, and nothing watches it.',
-    why: 'A compressor that draws a burnable mixture is a diesel engine: one stroke lights it, back to the stack.',
-    source: 'upper limit of hydrogen in oxygen 94 to 95 %: ISO/TR 15916; analyser before compression: common practice, no source',
+    summary: 'The compressor presses oxygen, or both gases mixed.',
+    why: 'Oil burns in oxygen under pressure, and a mixture explodes in the first stroke.',
+    source: 'EIGA Doc 33 and ASTM G93 for oxygen, from memory',
     guardsLife: true,
-    from: 'drawn',
+    under: ['no-separator-gas-stored'],
     on: 'compressor',
     check(v, tell) {
+        const oxygen = v.paths.mediaOf(v.name).has('oxygen');
         const stack = v.the('stack');
-        if (!stack || !v.paths.before(v.name, 'hydrogen').includes(stack.name)) return;
-        const before = v.paths.before(v.name, 'hydrogen');
-        const all = v.all('analyser').filter(a => /\.oxygen$/.test(v.controls.sensed(a) ?? ''));
-        const watching = all.filter(a => v.controls.stoppers(v.name).has(a.name));
-        if (watching.length) return;
-        tell({ at: v.at(), message: all.length ? `${all[0].name} watches for oxygen, but does not stop ${v.name}.` : `No analyser for oxygen stops ${v.name}; it draws from ${before[0]} whatever comes.` });
+        const mixed = stack?.says('separator') === 'none' && v.paths.before(v.name, 'hydrogen').includes(stack.name);
+        if (oxygen) tell({ at: v.paths.place(v.name, 'oxygen') ?? v.at(), message: `${v.name} presses oxygen: its oil burns in it. Let the oxygen go outdoors.` });
+        else if (mixed) tell({ at: v.paths.place(v.name, 'hydrogen') ?? v.at(), message: `${v.name} presses hydrogen and oxygen mixed: the heat of the stroke sets it off.` });
     },
 });

@@ -5,14 +5,14 @@ export default defineRule({
     family: 'compressor',
     severity: 'warning',
     summary: 'The compressor was not made for hydrogen.',
-    why: 'Its start gear can spark, its shell holds air at first, its oil and seals were chosen for another gas.',
-    source: 'EN 1012-3 for process gas compressors; IEC 60079-10-1 for the zone; from memory',
+    why: 'Its start relay, its overload switch and its capacitor can each make a spark, the motor stands in the gas, and no maker allows it.',
+    source: 'common practice, no source',
     guardsLife: true,
     on: 'compressor',
     check(v, tell) {
         if (v.yes('listed-for-hydrogen')) return;
         const media = v.paths.mediaOf(v.name);
         if (media.size && !media.has('hydrogen')) return;
-        tell({ at: v.says('listed-for-hydrogen') === 'stated' ? v.at('listed-for-hydrogen') : v.at(), message: `${v.name} is not said to be made for hydrogen: its start gear, its oil and the air in its shell each need an answer.` });
+        tell({ at: v.part.entries.has('listed-for-hydrogen') ? v.at('listed-for-hydrogen') : v.at(), message: `${v.name} is not made for hydrogen: start relay, overload and capacitor can spark, and the air in its shell must go first.` });
     },
 });

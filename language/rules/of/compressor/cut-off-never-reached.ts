@@ -1,19 +1,32 @@
+import { cutOffOf } from '../../relief.js';
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
 
 export default defineRule({
     name: 'cut-off-never-reached',
     family: 'compressor',
     severity: 'error',
-    summary: 'The compressor stalls before the switch acts.',
-    why: 'It runs for ever, hot, delivering nothing.',
-    source: 'textbook clearance formula',
+    summary: 'The cut-off lies above what the compressor reaches, or above what it is made for.',
+    why: 'The switch never opens: it runs for ever, hot, and the bag fills.',
+    source: 'plate; clearance formula, leaks bring it down',
     on: 'compressor',
     check(v, tell) {
-        const off = v.the('cylinder')?.maybeQ('cut-off') ?? NaN;
-        const stall = v.maybeQ('stall-pressure');
+        const store = v.all('cylinder').find(c => v.paths.route(v.name, c.name, 'hydrogen'));
+        const cut = store && cutOffOf(store);
+        const off = store?.maybeQ('cut-off') ?? NaN;
+        if (!cut || off !== off) return;
         const most = v.maybe('max-pressure');
-        if (off > most) tell({ at: v.at('max-pressure'), message: `${v.name} is made for ${show(most, 'bar')}; the cut-off stands at ${show(off, 'bar')}.` });
-        else if (off > stall) tell({ at: v.at(v.said('clearance') ? 'clearance' : undefined), message: `${v.name} delivers nothing above ${show(stall, 'bar')}; the cut-off at ${show(off, 'bar')} is never reached.` });
+        const stall = v.maybeQ('stall-pressure');
+        const limit = Math.min(most === most ? most : Infinity, stall === stall ? stall : Infinity);
+        if (!(off > limit)) return;
+        const plate = most <= limit;
+        const lower = Math.floor(0.9 * limit / 50000) * 50000;
+        tell({
+            at: cut.device.at(cut.key), severity: plate || v.said('clearance') ? 'error' : 'warning',
+            message: plate ? `The cut-off stands at ${show(off, 'bar')}; ${v.name} is made for ${show(most, 'bar')}.` : `The cut-off stands at ${show(off, 'bar')}; ${v.name} delivers nothing above about ${show(stall, 'bar')}: the switch never opens.`,
+            related: [{ span: v.at(plate ? 'max-pressure' : v.said('clearance') ? 'clearance' : undefined), message: 'the compressor' }],
+            fixes: defined(lower > 0 ? setValue(cut.device, cut.key, `above ${show(lower, 'bar')}`, `Set it to ${show(lower, 'bar')}`) : undefined),
+        });
     },
 });

@@ -1,16 +1,19 @@
 import { defineRule } from '../../define.js';
-import { digits } from '../../../units/format.js';
+import { digits, show } from '../../../units/format.js';
 
 export default defineRule({
     name: 'ratio-too-high-single-stage',
     family: 'compressor',
-    severity: 'warning',
-    summary: 'One stage is asked for more pressure than one stage gives well.',
-    why: 'Delivery falls to little, the gas gets hot, and leaks take the rest.',
-    source: 'textbook, single-stage reciprocating machines stay below about 8 to 10 to one',
+    severity: 'hint',
+    summary: 'One stage is asked for more than it gives well.',
+    why: 'What is left in the clearance expands again and takes the room of fresh gas; hydrogen leaks back as well.',
+    source: '8 to one: common practice, no source',
     on: 'compressor',
     check(v, tell) {
         const ratio = v.maybeQ('pressure-ratio');
-        if (ratio > 12) tell({ at: v.at(), message: `${digits(ratio, 3)} to one in a single stage; above about 10 delivery falls and heat rises.` });
+        if (!(ratio > 8)) return;
+        const share = v.maybeQ('volumetric-efficiency');
+        const hot = v.maybeQ('discharge-temperature') > 408.16;
+        tell({ at: v.at(), severity: share < 0.4 || hot ? 'warning' : 'hint', message: `${digits(ratio, 2)} to one in a single stage: about ${show(share, '%', 2)} of the swept volume leaves as fresh gas at the cut-off.` });
     },
 });

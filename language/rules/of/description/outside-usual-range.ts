@@ -1,7 +1,10 @@
 import { evaluate, isTrouble, type Amount } from '../../../values/evaluate.js'
+import { matchCached } from '../../../rig/read-page.js'
 import { one } from '../../../units/dimension.js'
-import { parseValue } from '../../../values/parse-value.js';
+import { parseValue, type ParsedValue } from '../../../values/parse-value.js'
 import { defineRule } from '../../define.js';
+import type { Fact } from '../../../values/match.js'
+import type { Property } from '../../../vocabulary/define.js';
 
 export default defineRule({
     name: 'outside-usual-range',
@@ -14,28 +17,42 @@ export default defineRule({
     check(v, tell) {
         for (const part of v.rig.parts.values()) {
             if (part.implied || part.pattern) continue;
-            const view = v.other(part.name);
             for (const entry of part.entries.values()) {
-                const usual = entry.property?.usual && rangeOf(entry.property.usual);
-                if (!view || !usual || entry.broken || view.says(entry.key) !== 'stated') continue;
-                const facts = view.given(entry.key).facts;
-                const fact = facts.get('') ?? facts.values().next().value;
-                const amount = fact?.amount;
-                if (!fact || !amount || amount.dimension !== usual.dimension || amount.basis === 'absolute') continue;
-                if (amount.high >= usual.low * (1 - 1e-9) && amount.low <= usual.high * (1 + 1e-9)) continue;
-                if (amount.si === 0 && usual.dimension === one) continue;
-                const span = { ...entry.span, start: entry.span.start + fact.start, end: entry.span.start + fact.end };
-                const written = entry.value!.text.slice(fact.start, fact.end);
+                if (!entry.property?.usual || !entry.value || entry.broken) continue;
+                const at = outside(entry.value, entry.property);
+                if (!at) continue;
+                const span = { ...entry.span, start: entry.span.start + at.start, end: entry.span.start + at.end };
+                const written = entry.value.text.slice(at.start, at.end);
                 tell({
                     at: span,
-                    message: `${written} is outside what is usual for ${entry.key}, ${entry.property!.usual!.replace('..', ' to ')}. Is ` +
-                        'it meant?',
+                    message: `${written} is outside what is usual for ${entry.key}, ${entry.property.usual.replace('..', ' to ')}. Is it ` +
+                        'meant?',
                 });
             }
         }
     },
 });
 
+const known = new WeakMap<ParsedValue, Map<Property, Fact | undefined>>();
+/** The number of a value that lies outside; what names other values is left out. Equal texts are looked at once. */
+function outside(value: ParsedValue, property: Property): Fact | undefined {
+    let byProperty = known.get(value);
+    if (!byProperty) known.set(value, (byProperty = new Map()));
+    if (byProperty.has(property)) return byProperty.get(property);
+    const fact = find(value, property);
+    byProperty.set(property, fact);
+    return fact;
+}
+function find(value: ParsedValue, property: Property): Fact | undefined {
+    const usual = rangeOf(property.usual!);
+    const m = matchCached(value, property);
+    if (!usual || m.needsRig || m.says || m.problems.length) return undefined;
+    const fact = m.facts.get('') ?? m.facts.values().next().value;
+    const amount = fact?.amount;
+    if (!fact || !amount || amount.dimension !== usual.dimension || amount.basis === 'absolute') return undefined;
+    if (amount.high >= usual.low * (1 - 1e-9) && amount.low <= usual.high * (1 + 1e-9)) return undefined;
+    return amount.si === 0 && usual.dimension === one ? undefined : fact;
+}
 const ranges = new Map<string, Amount | undefined>();
 function rangeOf(text: string): Amount | undefined {
     if (!ranges.has(text)) {

@@ -14,14 +14,15 @@ export default defineRule({
     check(v, tell) {
         const share = v.maybeQ('conductivity-share');
         const best = v.maybeQ('best-strength');
-        if (!(share < 0.85) || !v.said('strength')) return;
+        // In front of children weak lye is the right one.
+        if (!(share < 0.85) || !v.said('strength') || v.the('purpose')?.word('audience') === 'children') return;
         const better = Math.round(best * 100);
         tell({
             at: v.at('strength'),
             message: `${show(v.maybeQ('mass-fraction'), 'wt%')} conducts ${show(v.maybeQ('conductivity'), 'S/cm', 2)}, ` +
                 `${digits(100 * share, 2)} % of what ${better} wt% would. A weaker lye burns less, and lets less current bypass the ` +
                 'cells: it may be meant.',
-            fixes: defined(setValue(v, 'strength', `${better} wt%`, `Use ${better} wt%`)),
+            fixes: defined(v.said('solute-mass') && v.said('water-mass') ? undefined : setValue(v, 'strength', `${better} wt%`, `Use ${better} wt%`)),
         });
     },
 });

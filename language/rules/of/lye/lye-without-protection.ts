@@ -23,7 +23,8 @@ export default defineRule({
         const key = denied?.[0] ?? '';
         tell({
             at: denied ? site.at(key) : v.at(), severity: denied && (key === 'eye-wash' || key === 'goggles') ? 'error' : 'warning',
-            message: `${show(strength, 'wt%')} ${v.word('solute')} blinds within seconds; ${lacking.map(([, what]) => what).join(', ')} ` +
+            message: `${show(strength, 'wt%')} of ${v.word('solute') ?? 'lye'} blinds within seconds; ` +
+                `${lacking.map(([, what]) => what).join(', ')} ` +
                 `${lacking.length > 1 || lacking[0][0] === 'goggles' || lacking[0][0] === 'gloves' ? 'are' : 'is'} not named. On ` +
                 'skin and in eyes: water at once, for a quarter of an hour, and nothing else.',
         });

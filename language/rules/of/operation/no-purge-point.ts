@@ -17,7 +17,7 @@ export default defineRule({
         const line = new Set(v.paths.on('hydrogen'));
         if (!stack || !line.size) return;
         const pressed = [...v.all('compressor'), ...v.all('cylinder')].filter(p => line.has(p.name));
-        const soft = [...v.all('bag'), ...v.all('gasometer')].filter(p => line.has(p.name));
+        const soft = v.all('gasometer').filter(p => line.has(p.name));
         if (!pressed.length && !soft.length) return;
         const points = v.all('purge-point').filter(p => line.has(p.name) || line.has(p.names('on')[0] ?? p.word('on') ?? ''));
         const wanted = pressed.length ? 2 : 1;

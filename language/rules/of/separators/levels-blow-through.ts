@@ -6,20 +6,25 @@ export default defineRule({
     name: 'levels-blow-through',
     family: 'separators and purity',
     severity: 'error',
-    summary: 'The difference of heads pushes one level down to the link: gas would pass into the other column.',
-    why: 'Then hydrogen and oxygen meet in one vessel.',
+    summary: 'The difference of heads pushes one level down to the link or to the return port: gas goes where it must not.',
+    why: 'Through the link hydrogen and oxygen meet in one vessel; through the return port gas goes back into the cells.',
     source: 'hydrostatics',
     guardsLife: true,
-    on: 'link',
+    on: 'column',
     check(v, tell) {
-        const columns = v.all('column');
-        const down = Math.max(...columns.map(c => Math.abs(c.maybeQ('level-down', 0))));
-        const depth = v.num('depth');
+        const down = v.maybeQ('level-down', 0);
+        const link = v.the('link');
+        if (!link) return;
+        const depth = link.maybe('depth');
         if (depth !== depth) {
-            if (columns.length > 1) tell.cannotCheck(v, 'depth', 'that no gas goes through the link');
+            if (v.all('column')[0]?.name === v.name && v.all('column').length > 1) tell.cannotCheck(link, 'depth', 'that no gas goes through the link');
             return;
         }
-        if (!(down >= depth)) return;
-        tell({ at: v.at('depth'), message: `The heads push one level down by ${show(down, 'mm')}; the link lies only ${show(depth, 'mm')} deep: gas would pass into the other column.`, fixes: defined(setValue(v, 'depth', `${Math.ceil(down * 2000 / 10) * 10} mm`)) });
+        const deeper = Math.ceil(down * 2000 / 10) * 10;
+        if (down >= depth) {
+            tell({ at: link.at('depth'), message: `The heads push the level of ${v.name} down by ${show(down, 'mm')}; the link lies only ${show(depth, 'mm')} deep: gas passes into the other column.`, related: [{ span: v.at(), message: 'pushed down here' }], fixes: defined(setValue(link, 'depth', `${deeper} mm`)) });
+        } else if (v.said('return-port') && down >= v.num('return-port')) {
+            tell({ at: v.at('return-port'), message: `The heads push the level of ${v.name} down by ${show(down, 'mm')}; its return port lies only ${show(v.num('return-port'), 'mm')} deep: gas goes back to the cells.`, fixes: defined(setValue(v, 'return-port', `${deeper} mm`)) });
+        }
     },
 });

@@ -4,15 +4,18 @@ export default defineRule({
     name: 'oxygen-kept',
     family: 'separators and purity',
     severity: 'error',
-    summary: 'Oxygen is kept or compressed.',
-    why: 'Oil, cloth and rubber burn fiercely in it, and a leak enriches the whole room. Compressing it takes parts cleaned and made for oxygen.',
+    summary: 'Oxygen is kept.',
+    why: 'Oil, cloth and rubber burn fiercely in it, and a leak enriches the whole room. Under pressure it takes parts cleaned and made for oxygen.',
     source: 'EIGA Doc 33 and ASTM G93 for cleanliness, from memory',
     guardsLife: true,
-    on: ['bag', 'gasometer', 'compressor', 'cylinder'],
+    on: ['bag', 'gasometer', 'cylinder'],
     check(v, tell) {
-        const media = v.paths.mediaOf(v.name);
-        if (!media.has('oxygen')) return;
-        const pressed = v.kind === 'compressor' || v.kind === 'cylinder';
-        tell({ at: v.paths.place(v.name, 'oxygen') ?? v.at(), severity: pressed ? 'error' : 'warning', message: pressed ? `${v.name} presses or stores oxygen: an oily or ordinary one ignites in it. Let the oxygen go outdoors.` : `${v.name} keeps oxygen: let it go outdoors instead.` });
+        if (!v.paths.mediaOf(v.name).has('oxygen')) return;
+        const pressed = v.kind === 'cylinder';
+        const link = v.paths.to(v.name, 'oxygen')[0];
+        tell({
+            at: v.paths.place(v.name, 'oxygen') ?? v.at(), severity: pressed ? 'error' : 'warning', message: pressed ? `${v.name} stores oxygen: oil or an ordinary part ignites in it. Let the oxygen go outdoors.` : `${v.name} keeps oxygen: a burst enriches the whole room. Let it go outdoors instead.`,
+            fixes: link && !v.paths.from(v.name, 'oxygen').length ? [{ title: 'Let it go outdoors', edits: [{ span: link.to.span, text: 'outdoors' }], preferred: true }] : [],
+        });
     },
 });

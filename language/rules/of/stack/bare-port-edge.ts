@@ -12,10 +12,11 @@ export default defineRule({
     on: 'stack',
     check(v, tell) {
         if (v.yes('port-lining') !== false || v.word('manifold.sort') === 'external') return;
+        const cells = v.maybe('cells');
+        const plates = cells > 1 ? `${digits(cells - 1)} plates` : 'The plates';
         tell({
             at: v.at('port-lining'),
-            message: `${digits(Math.max(1, v.maybe('cells') - 1))} plates show bare metal in the shared channel: each rim makes gas ` +
-                'there, the wrong one in one of the two channels.',
+            message: `${plates} show bare metal in the shared channel: each rim makes gas there, the wrong one in one of the two channels.`,
             fixes: defined(setValue(v, 'port-lining', 'yes', 'Line the ports')),
         });
     },

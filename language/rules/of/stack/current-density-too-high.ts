@@ -8,6 +8,7 @@ export default defineRule({
     summary: 'More current on each square centimetre than plates with a gap bear.',
     why: 'Bubbles blanket the plates, the lye foams, and the volts climb with the heat.',
     source: 'classic range of industrial cells, from memory',
+    under: ['supply-far-above-stack'],
     on: 'stack',
     check(v, tell) {
         const j = v.q('current-density');

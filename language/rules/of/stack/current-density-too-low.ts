@@ -8,6 +8,7 @@ export default defineRule({
     summary: 'The plates are much larger than the current needs.',
     why: 'What bypasses the cells and what leaks through the separators stays; the gas that dilutes it shrinks.',
     source: 'common practice, no source',
+    under: ['supply-below-reversible', 'supply-below-useful-voltage'],
     on: 'stack',
     check(v, tell) {
         const j = v.q('current-density');

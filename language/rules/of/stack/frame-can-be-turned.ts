@@ -12,10 +12,11 @@ export default defineRule({
     on: 'stack',
     check(v, tell) {
         if (v.says('frame-key') !== 'none' && v.word('frame-key') !== 'none') return;
+        const frames = v.maybe('cells') * v.maybe('groups', 1);
         tell({
             at: v.at('frame-key'),
-            message: `One turned frame of ${digits(v.maybe('cells') * v.maybe('groups', 1))} joins the two gases. A notch, a colour or an ` +
-                'uneven shape shows it at a glance.',
+            message: `One turned frame${frames > 1 ? ` of ${digits(frames)}` : ''} joins the two gases. A notch, a colour or an uneven ` +
+                'shape shows it at a glance.',
             fixes: defined(setValue(v, 'frame-key', 'notch', 'Mark the frames with a notch')),
         });
     },

@@ -8,6 +8,7 @@ export default defineRule({
     summary: 'Too much current bypasses the cells through the lye in ports and channels.',
     why: 'That current makes no gas where it should; it makes heat, corrosion, and gas in the channels.',
     source: 'exact ladder of ports and channels; the limits 10 % and 25 % are common practice, no source',
+    under: ['supply-below-reversible', 'supply-below-useful-voltage'],
     on: 'stack',
     check(v, tell) {
         const share = v.q('bypass-share');

@@ -1,24 +1,33 @@
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
 
 export default defineRule({
     name: 'cut-off-above-rating',
     family: 'storage',
     severity: 'error',
-    summary: 'The compressor goes on above what the cylinder bears.',
-    why: 'The relief valve then is the only thing between the machine and a burst.',
-    source: 'normal working stays below the rating stamped on the vessel: Directive 2014/68/EU Annex I 2.11, from memory',
+    summary: 'The filling may go on above what the cylinder bears.',
+    why: 'The error of the switch belongs to the limit; the relief valve is then all that is left.',
+    source: 'pressure at 21 °C not above the service pressure: 49 CFR 173.301a(c)',
     guardsLife: true,
     on: 'cylinder',
     check(v, tell) {
         const rating = v.num('rating');
-        for (const s of v.controls.sensing(`${v.name}.pressure`)) {
-            const key = s.kind === 'switch' ? (s.word('breaks.side') === 'above' ? 'breaks' : s.word('makes.side') === 'above' ? 'makes' : undefined) : s.word('trips.side') === 'above' ? 'trips' : undefined;
+        const devices = v.controls.sensing(`${v.name}.pressure`);
+        for (const s of devices) {
+            const key = s.kind === 'switch' ? (['breaks', 'makes'].find(k => s.word(`${k}.side`) === 'above')) : s.word('trips.side') === 'above' ? 'trips' : undefined;
             if (!key) continue;
-            const high = s.bounds(`${key}.value`).high;
-            if (!(high > rating)) continue;
-            tell({ at: s.at(key), severity: s.maybe(`${key}.value`) > rating ? 'error' : 'warning', message: `${s.name} may act as late as ${show(high, 'bar')}; ${v.name} bears ${show(rating, 'bar')}.`, related: [{ span: v.at('rating'), message: 'its rating' }] });
+            const nominal = s.maybe(`${key}.value`);
+            const bound = s.bounds(`${key}.value`).high;
+            const high = bound > nominal ? bound : nominal * (1 + s.maybe('tolerance', 0.05));
+            if (!(high > rating * 1.0001)) continue;
+            const lower = Math.floor(0.85 * rating / 10000) * 10000;
+            const spread = bound > nominal ? ` ± ${show(bound - nominal, 'bar')}` : '';
+            tell({
+                at: s.at(key), severity: nominal > rating ? 'error' : 'warning', message: `${s.name} acts at ${show(nominal, 'bar')} and may act as late as ${show(high, 'bar')}; ${v.name} bears ${show(rating, 'bar')}.`,
+                related: [{ span: v.at('rating'), message: 'its rating' }], fixes: defined(s.kind === 'switch' ? setValue(s, key, `above ${show(lower, 'bar')}${spread}`, `Set it to ${show(lower, 'bar')}`) : undefined),
+            });
         }
-        if (rating !== rating && v.controls.sensing(`${v.name}.pressure`).length) tell.cannotCheck(v, 'rating', 'the cut-off against the rating');
+        if (rating !== rating && devices.length) tell.cannotCheck(v, 'rating', 'the cut-off against the rating');
     },
 });

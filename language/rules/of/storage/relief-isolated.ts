@@ -1,23 +1,26 @@
 import { defineRule } from '../../define.js';
+import { missing } from '../../stage.js';
+import { reliefsOf } from '../../relief.js';
 
 export default defineRule({
     name: 'relief-isolated',
     family: 'storage',
     severity: 'error',
-    summary: 'Something that can shut stands between the vessel and its relief valve, or behind the relief valve.',
-    why: 'A relief valve behind a shut valve, a check valve or a clogged filter is not there.',
-    source: 'ASME BPVC VIII-1 UG-135 and API 520-2, from memory',
+    summary: 'Something that can shut or clog stands between the cylinder and its relief valve, or behind it.',
+    why: 'One closed handle, and the protection is not there.',
+    source: 'no intervening stop valve: ASME BPVC VIII-1 UG-135(d), as cited; newer editions moved it',
     guardsLife: true,
-    on: 'relief-valve',
+    on: 'cylinder',
     check(v, tell) {
-        const shutting = ['valve', 'check-valve', 'filter', 'dryer', 'arrestor', 'bubbler'];
-        const name = (n: string) => shutting.includes(v.other(n)?.kind ?? '');
-        const vessels = v.all('cylinder').filter(c => v.paths.route(c.name, v.name, 'hydrogen') && !v.paths.between(c.name, v.name, 'hydrogen').some(n => v.other(n)?.kind === 'regulator'));
-        for (const c of vessels) {
-            const way = v.paths.between(c.name, v.name, 'hydrogen').find(name);
-            if (way) tell({ at: v.paths.place(way, 'hydrogen') ?? v.at(), message: `${way} stands between ${c.name} and ${v.name}: shut or clogged, nothing relieves ${c.name}.`, related: [{ span: v.at(), message: 'the relief valve' }] });
+        const { open, shut } = reliefsOf(v);
+        if (!open.length) {
+            for (const { relief, by } of shut) {
+                tell({ at: v.paths.place(by.name, 'hydrogen') ?? by.at(), severity: missing(tell, 'error'), message: `${by.name} stands between ${v.name} and ${relief.name}: ${by.kind === 'valve' ? 'shut' : by.kind === 'check-valve' ? 'holding' : 'clogged'}, it leaves ${v.name} without relief.`, related: [{ span: relief.at(), message: 'the relief valve' }] });
+            }
         }
-        const out = v.paths.after(v.name, 'hydrogen').find(n => v.other(n)?.kind === 'valve' || v.other(n)?.kind === 'check-valve');
-        if (out) tell({ at: v.paths.place(out, 'hydrogen') ?? v.at(), message: `${out} stands behind ${v.name}: shut, nothing gets out.` });
+        for (const relief of [...open, ...shut.map(s => s.relief)]) {
+            const out = v.paths.after(relief.name, 'hydrogen').find(n => ['valve', 'check-valve', 'filter', 'arrestor'].includes(v.other(n)?.kind ?? ''));
+            if (out) tell({ at: v.paths.place(out, 'hydrogen') ?? relief.at(), severity: missing(tell, 'error'), message: `${out} stands behind ${relief.name}: ${v.other(out)!.kind === 'valve' ? 'shut' : 'clogged'}, it lets nothing out.`, related: [{ span: relief.at(), message: 'the relief valve' }] });
+        }
     },
 });

@@ -1,22 +1,35 @@
+import { append } from '../../fixes.js';
 import { defineRule } from '../../define.js';
+import { freeName } from '../../path-fixes.js';
+import { missing } from '../../stage.js';
+import { reliefsOf } from '../../relief.js';
 import { show } from '../../../units/format.js';
 
 export default defineRule({
     name: 'relief-missing',
     family: 'storage',
     severity: 'error',
-    summary: 'No relief valve guards the cylinder.',
-    why: 'A switch welds shut, a hand forgets, the sun shines: without a relief valve the vessel itself is what gives way.',
-    source: 'Directive 2014/68/EU Annex I 2.11; CGA S-1.3; both from memory',
+    summary: 'Something can press more into the cylinder than it bears, and no relief valve guards it.',
+    why: 'A switch controls; only a relief valve protects. Contacts weld, and the sun shines.',
+    source: 'relief device set at or below the rating: ASME BPVC VIII-1 UG-125 and UG-134, as cited',
     guardsLife: true,
-    from: 'drawn',
     on: 'cylinder',
     check(v, tell) {
-        const gas = v.paths;
-        const reached = new Set([...gas.before(v.name, 'hydrogen'), ...gas.after(v.name, 'hydrogen')]);
-        const valve = v.all('relief-valve').some(r => reached.has(r.name));
+        const filled = v.paths.to(v.name, 'hydrogen').length > 0;
+        if (!filled) return;
+        const { open, shut } = reliefsOf(v);
+        const rating = v.maybe('rating');
         const own = v.maybe('built-in-relief');
-        if (valve || own <= v.maybe('rating')) return;
-        tell({ at: v.at(), message: own === own ? `${v.name} has a relief of its own at ${show(own, 'bar')}, but that is no help above its rating; it needs a relief valve.` : `No relief valve is on the paths of ${v.name}.` });
+        if (open.length || shut.length || own <= rating) return;
+        const compressor = v.all('compressor').find(c => v.paths.route(c.name, v.name, 'hydrogen'));
+        const most = Math.max(compressor?.maybe('max-pressure') ?? NaN, NaN);
+        const name = freeName(v, 'store-relief');
+        tell({
+            at: v.at(), severity: missing(tell, 'error'),
+            message: own === own ? `Its own relief opens at ${show(own, 'bar')}, above the ${show(rating, 'bar')} that ${v.name} bears; another relief valve is missing.`
+                : `No relief valve guards ${v.name}${compressor ? `: a switch is all that stands between it and ${most > 0 ? `the ${show(most, 'bar')} of ${compressor.name}` : compressor.name}` : ''}.`,
+            related: compressor ? [{ span: compressor.at(), message: 'presses into it' }] : [],
+            fixes: [append(v, `relief-valve ${name} { set: unknown }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, 'Plan a relief valve to outdoors')],
+        });
     },
 });

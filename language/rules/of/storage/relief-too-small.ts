@@ -5,16 +5,17 @@ export default defineRule({
     name: 'relief-too-small',
     family: 'storage',
     severity: 'error',
-    summary: 'The relief valve passes less than the compressor can bring.',
-    why: 'Pressure goes on rising with the relief valve wide open.',
-    source: 'ISO 4126-1 form of the choked flow; capacity must pass the worst inflow',
+    summary: 'The relief valve passes less than can come in.',
+    why: 'The pressure goes on rising with the valve wide open.',
+    source: '10 % accumulation: ASME BPVC VIII-1 UG-125, as cited; form of the choked flow: ISO 4126-1',
     guardsLife: true,
     on: 'relief-valve',
     check(v, tell) {
         const inflow = v.maybeQ('worst-inflow');
-        if (inflow !== inflow) return;
+        if (inflow !== inflow || v.paths.before(v.name, 'hydrogen').some(n => v.other(n)?.kind === 'regulator')) return;
         const capacity = v.maybeQ('capacity-hydrogen');
-        if (capacity !== capacity) tell.cannotCheck(v, 'capacity', `whether ${v.name} passes what ${v.the('compressor')!.name} brings`);
-        else if (capacity < inflow) tell({ at: v.at(v.says('capacity') === 'stated' ? 'capacity' : 'orifice'), message: `${v.name} passes ${show(capacity, 'Nm3/h')} of hydrogen; ${v.the('compressor')!.name} can bring ${show(inflow, 'Nm3/h')}.` });
+        const compressor = v.the('compressor')!;
+        if (capacity !== capacity) tell.cannotCheck(v, 'capacity', `whether ${v.name} passes what ${compressor.name} brings`);
+        else if (capacity < inflow) tell({ at: v.at(v.said('capacity') ? 'capacity' : 'orifice'), message: `${v.name} passes ${show(capacity, 'Nm3/h')} of hydrogen; ${compressor.name} can bring ${show(inflow, 'Nm3/h')}.`, related: [{ span: compressor.at('displacement'), message: 'what comes in' }] });
     },
 });

@@ -19,7 +19,7 @@ export default defineRule({
         if (!(loaded > 2.5 * cells)) return;
         tell({
             at: v.other(source.part)?.at('voltage') ?? v.at('cells'),
-            message: `${show(loaded, 'V')} on ${digits(cells)} cells is ${show(loaded / cells, 'V')} each, and nothing limits the current: about ${show(current, 'A')} would flow.`,
+            message: `${show(loaded, 'V')} on ${digits(cells)} cells is ${show(loaded / cells, 'V')} each, and nothing limits the current${current > 0 ? `: about ${show(current, 'A')} would flow` : ''}.`,
             related: [{ span: v.at('cells'), message: 'the cells in series' }],
         });
     },
