@@ -10,6 +10,7 @@ import type { Given, Result, Workings } from './workings.js';
 import type { Model } from './define.js';
 
 export class View {
+    private namesOf: Map<string, readonly string[]> | undefined;
     constructor(private readonly workings: Workings, readonly part: Part) {}
 
     get name(): string {

@@ -53,7 +53,7 @@ function ruleText(rule: Rule): string {
 }
 /** `kind.name`: a property, a quantity, a value that can be seen at a moment, or several of them. */
 function memberPage(owner: Kind, key: string): string | undefined {
-    const property = owner.properties[key];
+    const property = Object.hasOwn(owner.properties, key) ? owner.properties[key] : undefined;
     const quantity = quantityOf(owner.name).get(key);
     const seen = momentary.get(key);
     const pieces = [

@@ -85,7 +85,7 @@ function amountRow(name: string, amount: Amount): Omit<QuantityRow, 'status' | '
     const unit: Unit | undefined = amount.unit?.text === 'AWG' ? unitOf('mm2') : amount.unit ?? unitOf(measures.number.units[0]);
     const half = (amount.high - amount.low) / 2;
     return {
-        name, value: orNull(unit ? fromSi(amount.si, unit) : amount.si), unit: unit?.text ?? '', si: amount.si, plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null,
+        name, value: orNull(unit ? fromSi(amount.si, unit) : amount.si), unit: (unit?.text ?? '').replace(/^per /, '/'), si: amount.si, plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null,
     };
 }
 /** The numbers of a reading: one row for each, named like what it was read of. */

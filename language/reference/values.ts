@@ -7,17 +7,24 @@ import { linesOf } from '../rig/lines.js';
 import type { Rig, Span } from '../rig/rig.js';
 import type { Fact } from '../values/match.js';
 
+/** In which prices are declared. */
+const CURRENCY = 'EUR';
+
 /** Unit that a quantity is shown in. */
 export function unitOfQuantity(result: Pick<Result, 'quantity'>): string {
     return result.quantity.unit ?? measures[result.quantity.measure].units[0];
 }
-/** The same for one result: a price follows the currency of the text, the tariff's. */
+/** The same for one result: a price is in the currency of what it was made from, or else of what its part says. */
 export function unitOfResult(result: Result): string {
     const unit = unitOfQuantity(result);
-    if (!measures[result.quantity.measure].units[0].includes('EUR')) return unit;
+    if (!measures[result.quantity.measure].units[0].includes(CURRENCY)) return unit;
     for (const i of allInputs(result)) {
         const currency = i.given?.facts.get('')?.amount?.currency;
-        if (currency) return unit.replace('EUR', currency);
+        if (currency) return unit.replace(CURRENCY, currency);
+    }
+    for (const entry of result.part.entries.values()) {
+        const node = entry.value?.list[0]?.[0];
+        if (node?.is === 'quantity' && node.unit.currency) return unit.replace(CURRENCY, node.unit.currency);
     }
     return unit;
 }

@@ -22,6 +22,7 @@ function keysOf(view: View): readonly string[] {
 
 export class Controls {
     private cache = new Map<string, Set<string>>();
+    private parts = new Map<string, Set<string>>();
     private heard: Map<string, Set<string>> | undefined;
     private sensors: Map<string, View[]> | undefined;
     private stopped: Map<string, string[]> | undefined;
@@ -74,7 +75,10 @@ export class Controls {
     }
     /** Every device that has any part in what drives this, those behind an `or` and what starts them included. */
     involved(name: string): ReadonlySet<string> {
+        const known = this.parts.get(name);
+        if (known) return known;
         const found = new Set<string>();
+        this.parts.set(name, found);
         const queue = [name];
         for (let n = queue.shift(); n !== undefined; n = queue.shift()) {
             const view = this.workings.viewOf(n);
