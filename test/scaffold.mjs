@@ -9,7 +9,7 @@ const die = message => {
     console.error(message);
     process.exit(2);
 };
-const usage = 'npm run new -- rule FAMILY/NAME | kind NAME | quantity NAME | feature NAME | command NAME';
+const usage = 'npm run new -- rule FAMILY/NAME | part NAME | quantity NAME | feature NAME | command NAME';
 if (!what || !name) die(usage);
 
 function create(file, text) {
@@ -75,6 +75,7 @@ stack { cells: 2   wetted: 40 x 50 mm }
 `);
         break;
     }
+    case 'part':
     case 'kind':
         create(`language/vocabulary/kinds/${name}.ts`, `import { kind, quantity } from '../define.js';
 

@@ -13,7 +13,7 @@ export default defineRule({
         if (v.the('stack')?.says('separator') === 'none') return;
         for (const name of v.paths.on('oxygen')) {
             const part = v.other(name);
-            if (!part || !v.paths.mediaOf(name).has('hydrogen') || ['stack', 'fuel-cell'].includes(part.kind)) continue;
+            if (!part || !v.paths.mediaOf(name).has('hydrogen') || ['stack', 'fuel-cell', 'column'].includes(part.kind)) continue; // columns: both-gases-one-column
             if (part.kind === 'burner' && /^torch/.test(part.word('sort') ?? 'torch')) continue;
             const h = v.paths.place(name, 'hydrogen')!;
             const o = v.paths.place(name, 'oxygen')!;
