@@ -70,6 +70,7 @@ export class Workings {
     readonly problems: Problem[] = [];
     private readonly views = new Map<string, View>();
     private readonly byKind = new Map<string, View[]>();
+    private readonly liveByKind = new Map<string, View[]>();
     private readonly givens = new Map<Part, Map<string, Given>>();
     private readonly results = new Map<Part, Map<string, Result>>();
     private readonly models = new Map<Part, Map<string, { value: unknown; inputs: Map<string, Input>; missing: Set<string> }>>();
@@ -96,6 +97,12 @@ export class Workings {
     }
     partsOf(kind: string): readonly View[] {
         return this.byKind.get(kind) ?? [];
+    }
+    /** The same without patterns: parts that stand in the rig. */
+    livePartsOf(kind: string): readonly View[] {
+        let live = this.liveByKind.get(kind);
+        if (!live) this.liveByKind.set(kind, (live = this.partsOf(kind).filter(v => !v.part.pattern)));
+        return live;
     }
     allViews(): Iterable<View> {
         return this.views.values();

@@ -27,6 +27,7 @@ export class Controls {
     private sensors: Map<string, View[]> | undefined;
     private stopped: Map<string, string[]> | undefined;
     private stackSet: ReadonlySet<string> | undefined;
+    private sourceList: readonly View[] | undefined;
     constructor(private readonly workings: Workings) {}
 
     /**
@@ -131,7 +132,10 @@ export class Controls {
         return [...this.stoppers(name)].map(n => this.workings.viewOf(n)).filter((v): v is View => !!v && ['trip', 'analyser', 'detector'].includes(v.kind));
     }
     /** What feeds current to the stack and can be stopped: the driven parts on its current path. A charger that fills a battery feeds the battery. */
-    sources(): View[] {
+    sources(): readonly View[] {
+        return (this.sourceList ??= this.findSources());
+    }
+    private findSources(): View[] {
         const names = new Set(this.workings.paths.on('current'));
         return [...this.workings.allViews()].filter(v => (v.kind === 'supply' || v.kind === 'transformer' || (v.kind === 'charger' && !this.workings.partsOf('battery').length)) && (names.size === 0 || names.has(v.name)));
     }

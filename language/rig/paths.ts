@@ -12,10 +12,13 @@ export interface Link {
     readonly span: Span;
 }
 
+const noLinks: readonly Link[] = [];
+
 export class Paths {
     readonly links: readonly Link[];
-    private readonly out = new Map<string, Link[]>();
-    private readonly into = new Map<string, Link[]>();
+    /** By medium, then by name. */
+    private readonly out = new Map<string, Map<string, Link[]>>();
+    private readonly into = new Map<string, Map<string, Link[]>>();
     private readonly ends: ReadonlySet<string>;
     private readonly found = new Map<string, unknown>();
     private readonly media = new Map<string, Set<string>>();
@@ -27,8 +30,8 @@ export class Paths {
                 const [from, to] = [path.stops[i - 1], path.stops[i]];
                 const link: Link = { medium: path.medium, from, to, path, span: { file: path.file, start: from.span.start, end: to.span.end } };
                 links.push(link);
-                push(this.out, `${path.medium} ${from.name}`, link);
-                push(this.into, `${path.medium} ${to.name}`, link);
+                push(this.out, path.medium, from.name, link);
+                push(this.into, path.medium, to.name, link);
                 for (const name of [from.name, to.name]) {
                     const media = this.media.get(name);
                     if (media) media.add(path.medium);
@@ -42,11 +45,11 @@ export class Paths {
     }
     /** Links that leave a part. */
     from(name: string, medium: Medium): readonly Link[] {
-        return this.out.get(`${medium} ${name}`) ?? [];
+        return this.out.get(medium)?.get(name) ?? noLinks;
     }
     /** Links that lead to a part. */
     to(name: string, medium: Medium): readonly Link[] {
-        return this.into.get(`${medium} ${name}`) ?? [];
+        return this.into.get(medium)?.get(name) ?? noLinks;
     }
     /** Names of the parts that come after a part, near ones first; ends such as outdoors included. */
     after(name: string, medium: Medium): readonly string[] {
@@ -81,11 +84,13 @@ export class Paths {
         const queue = [start];
         for (let name = queue.shift(); name !== undefined; name = queue.shift()) {
             if (name !== start && stops(name)) continue;
-            for (const next of this.neighbours(name, medium)) {
-                if (from.has(next) || this.ends.has(next)) continue;
-                from.set(next, name);
+            const reach = (next: string) => {
+                if (from.has(next) || this.ends.has(next)) return;
+                from.set(next, name!);
                 queue.push(next);
-            }
+            };
+            for (const l of this.to(name, medium)) reach(l.from.name);
+            for (const l of this.from(name, medium)) reach(l.to.name);
         }
         return from;
     }
@@ -164,8 +169,10 @@ export class Paths {
 }
 const none: ReadonlySet<string> = new Set();
 
-function push<V>(map: Map<string, V[]>, key: string, value: V): void {
-    const list = map.get(key);
-    if (list) list.push(value);
-    else map.set(key, [value]);
+function push(map: Map<string, Map<string, Link[]>>, medium: string, name: string, link: Link): void {
+    let byName = map.get(medium);
+    if (!byName) map.set(medium, (byName = new Map()));
+    const list = byName.get(name);
+    if (list) list.push(link);
+    else byName.set(name, [link]);
 }

@@ -25,25 +25,31 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Finding[]
     const lacking: { v: View; key: string; what: string }[] = [];
     const toDo: Rule[] = [];
     const reached = (stage: Stage) => stages.indexOf(rig.stage) >= stages.indexOf(stage);
+    const teller = (told: Telling[], missed: typeof lacking) => Object.assign((t: Telling) => void told.push(t), {
+        cannotCheck: (v: View, key: string, what: string) => void missed.push({ v, key, what }), today: options.today, stage: rig.stage, reached, workings,
+    }) as Tell;
     const mayJudge = !rig.isLibrary && rig.pages[0]?.sort !== 'page';
     if (mayJudge) {
         for (const rule of allRules) {
             if (!rule.check) continue;
             const told: Telling[] = [];
-            const tell = Object.assign((t: Telling) => void told.push(t), {
-                cannotCheck: (v: View, key: string, what: string) => void lacking.push({ v, key, what }),
-                today: options.today, stage: rig.stage, reached, workings,
-            }) as Tell;
             const from = options.times && options.clock?.();
-            const { inputs } = workings.watch(() => {
-                for (const v of askedOf(rule, workings)) rule.check!(v, tell);
-            });
+            const asked = askedOf(rule, workings);
+            if (!asked.length) continue;
+            const tell = teller(told, lacking);
+            for (const v of asked) rule.check(v, tell);
             if (from !== undefined) options.times!.set(rule.name, (options.times!.get(rule.name) ?? 0) + options.clock!() - from);
             if (rule.from && !reached(rule.from)) {
                 if (told.length) toDo.push(rule);
                 continue;
             }
-            const rests = told.length ? guesses(inputs) : [];
+            if (!told.length) continue;
+            // Rules decide by what they read and nothing else: the few that spoke are asked again, to see what they rest on.
+            const again = teller([], []);
+            const { inputs } = workings.watch(() => {
+                for (const v of asked) rule.check!(v, again);
+            });
+            const rests = guesses(inputs);
             for (const t of told) findings.push(fromTelling(rule, t, rests));
         }
         cannotCheck(rig, lacking, reached('built'), findings);
@@ -67,7 +73,7 @@ function askedOf(rule: Rule, workings: Workings): readonly View[] {
         const site = workings.partsOf('site')[0];
         return site ? [site] : [];
     }
-    return (typeof rule.on === 'string' ? [rule.on] : rule.on ?? []).flatMap(kind => workings.partsOf(kind).filter(v => !v.part.pattern));
+    return typeof rule.on === 'string' ? workings.livePartsOf(rule.on) : (rule.on ?? []).flatMap(kind => workings.livePartsOf(kind));
 }
 /** Labels of the assumed values that some inputs rest on, however far up. */
 function guesses(inputs: readonly Input[]): string[] {
