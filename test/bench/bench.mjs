@@ -250,7 +250,8 @@ for (const lines of [60, 200, 2000]) {
     console.log(JSON.stringify(row));
 }
 for (const lines of [60, 200, 2000]) {
-    if (wanted('ours')) await add({ name: 'rigwright', command: process.execPath, args: [path.join(root, 'server/out/stdio.cjs'), '--stdio'], language: 'rig', uri: 'file:///bench/a.rig', text: rigOf(lines) });
+    // Started as the desktop client starts it.
+    if (wanted('ours')) await add({ name: 'rigwright', command: process.execPath, args: ['--max-semi-space-size=32', path.join(root, 'server/out/stdio.cjs'), '--stdio'], language: 'rig', uri: 'file:///bench/a.rig', text: rigOf(lines) });
     if (wanted('ts')) {
         ensureTools();
         await add({ name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });
