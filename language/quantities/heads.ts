@@ -57,6 +57,7 @@ export interface Way {
 export function easiestWay(q: View, from: string, medium: 'hydrogen' | 'oxygen', without?: string): Way | undefined {
     let best: Way | undefined;
     for (const route of q.paths.routes(from, medium as Medium)) {
+        if (route.length < 2) continue; // No path of this gas is drawn.
         if (without !== undefined && route.includes(without)) continue;
         const parts: string[] = [];
         let head = 0;

@@ -265,7 +265,12 @@ export const stackMake = defineModel<StackMake | undefined>({
         const thickness = plate?.[2] ?? 1e-3;
         const strength = lye.q('mass-fraction');
         const word = lye.word('solute');
-        const solute: Solute = word === 'NaOH' ? 'NaOH' : 'KOH';
+        if (word !== 'NaOH' && word !== 'KOH') {
+            // The laws hold for hydroxides; for another solute everything of the stack is unknown.
+            lye.num('solute');
+            return undefined;
+        }
+        const solute: Solute = word;
         const material = separator?.word('material') ?? 'none';
         const make = separators[separatorMakes[material] ?? (separator ? 'polypropylene-cloth' : 'none')];
         const sheet = separator?.maybe('thickness', make.thickness || 0.5e-3) ?? 0;

@@ -30,10 +30,10 @@ export default [
     defineQuantity({ name: 'oxygen-head', of: 'stack', measure: 'pressure', unit: 'kPa', meaning: 'Pressure on the oxygen side while gas flows, above the air outside.', formula: 'sum along the easiest way of the oxygen', source: 'hydrostatics', work: q => sideHead(q, 'oxygen') }),
     defineQuantity({ name: 'separator-head', of: 'stack', measure: 'pressure', unit: 'kPa', meaning: 'Difference between the two sides across every separator in steady running.', formula: '| hydrogen head - oxygen head |', source: 'hydrostatics', shownAt: 'header', shownAs: 'across separators', work: q => Math.abs(q.q('hydrogen-head') - q.q('oxygen-head')) }),
     defineQuantity({ name: 'separator-head-worst', of: 'stack', measure: 'pressure', unit: 'kPa', meaning: 'Largest difference that one blocked outlet can put across the separators: up to the seal that opens first on that side.', formula: 'for each side: the least pressure at which one of its seals opens - head of the other side', source: 'hydrostatics; one failure at a time', work: q => {
-        let worst = q.maybeQ('separator-head', 0);
+        let worst = q.maybeQ('separator-head');
         for (const [gas, other] of [['hydrogen', 'oxygen'], ['oxygen', 'hydrogen']] as const) {
             const opens = sealOpens(q, gas);
-            if (opens === opens) worst = Math.max(worst, opens - (q.maybeQ(`${other}-head`, 0)));
+            if (opens === opens) worst = Math.max(worst === worst ? worst : 0, opens - (q.maybeQ(`${other}-head`, 0)));
         }
         return worst;
     } }),
