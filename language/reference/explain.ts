@@ -40,6 +40,8 @@ function pageOf(name: string): string | undefined {
     const dot = name.indexOf('.');
     const owner = dot > 0 ? kinds.get(name.slice(0, dot)) : undefined;
     if (owner) return memberPage(owner, name.slice(dot + 1));
+    const called = [...kinds.values()].find(k => k.called.includes(name.toLowerCase()));
+    if (called) return kindPage(called);
     return sharedPage(name) ?? unitPage(name) ?? (Object.hasOwn(frameWords, name) ? `# ${name}\n\n${frameWords[name]}` : undefined);
 }
 function ruleText(rule: Rule): string {

@@ -196,9 +196,10 @@ class PageReader {
         const kindSpan = this.span(item.start, item.start + item.kind.length);
         const name = item.name?.replace(/^"|"$/g, '');
         if (!kind) {
-            const near = nearest(item.kind, item.items || item.name ? kinds.keys() : [...kinds.keys(), ...lineWords]);
+            const called = [...kinds.values()].find(k => k.called.includes(item.kind.toLowerCase()))?.name;
+            const near = called ?? nearest(item.kind, item.items || item.name ? kinds.keys() : [...kinds.keys(), ...lineWords]);
             const asLine = !item.items && lineWords.includes(item.kind as never);
-            this.problem(asLine ? 'unfinished-line' : 'unknown-word', kindSpan, near ? `${item.kind} is not a kind of part; did you mean ${near}?` : `${item.kind} is not a kind of part.`,
+            this.problem(asLine ? 'unfinished-line' : 'unknown-word', kindSpan, called ? `${item.kind} is called ${called} here.` : near ? `${item.kind} is not a kind of part; did you mean ${near}?` : `${item.kind} is not a kind of part.`,
                 near ? [this.replaceFix(kindSpan, `Write ${near}`, near)] : undefined);
             if (!item.items) return undefined;
         } else if (!item.items && !item.name) {

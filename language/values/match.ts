@@ -292,6 +292,11 @@ function takeQuantity(nodes: readonly Node[], i: number, measure: MeasureName, r
         const place = node.is === 'quantity' ? { start: node.unitStart, end: node.end } : node;
         return problemAt(place, 'wrong-dimension', `${capital(wanted.says)} is expected here${wanted.units[0] ? `, in ${wanted.units.slice(0, 3).join(' or ')}` : ''}; ${node.is === 'quantity' ? node.unit.text : 'this'} is ${saysDimension(a.dimension)}.`);
     }
+    if (a.dimension === one && !a.unit && Math.abs(a.si) > 1 && (measure === 'fraction' || measure === 'mass-fraction') && !mentionsNames(node)) {
+        // 0.25 can be meant as it stands; 25 is 25 per cent, or a slip.
+        const guess = wanted.units[0];
+        return problemAt(node, 'unit-missing', `A unit is missing: ${wanted.units.slice(0, 4).join(', ')}?`, { title: `Write it in ${guess}`, text: ` ${guess}`, start: node.end, end: node.end });
+    }
     return { fact: { ...number(node, fits), end: nodes[i + used - 1].end, stateTaken: tookState(a, fits.dimension) || undefined }, used };
 }
 

@@ -2,11 +2,12 @@
 
 /** @returns the nearest candidate, or undefined if none is near enough to be meant */
 export function nearest(word: string, candidates: Iterable<string>): string | undefined {
+    const list = [...candidates];
     const wanted = word.toLowerCase();
     const allowed = wanted.length <= 2 ? 0 : wanted.length <= 4 ? 1 : wanted.length <= 8 ? 2 : 3;
     let best: string | undefined;
     let distance = allowed + 1;
-    for (const candidate of candidates) {
+    for (const candidate of list) {
         const c = candidate.toLowerCase();
         if (Math.abs(c.length - wanted.length) > allowed) continue;
         const d = c === wanted ? 0 : wrongLetters(wanted, c, distance);
@@ -16,7 +17,10 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
             if (!d) break;
         }
     }
-    return best;
+    if (best || wanted.length < 4) return best;
+    // `stack.hydrogen` means one of the longer names that begin so: how much of it there is, if there is such a name.
+    const longer = list.filter(c => c.toLowerCase().startsWith(`${wanted}-`)).sort((a, b) => a.length - b.length);
+    return longer.find(c => c.endsWith('-rate')) ?? longer[0];
 }
 
 function wrongLetters(a: string, b: string, limit: number): number {

@@ -180,6 +180,8 @@ export interface Kind {
     readonly name: string;
     /** One or two sentences: what it is, what it is for. */
     readonly doc: string;
+    /** Other words of the trade for it: no names in a text, but known when they are typed. */
+    readonly called: readonly string[];
     readonly group: Group;
     /** There is one in a rig, named like its kind unless it says otherwise: `stack { }`. */
     readonly single: boolean;
@@ -203,6 +205,7 @@ export interface Kind {
 export interface KindDeclaration {
     name: string;
     doc: string;
+    called?: readonly string[];
     group: Group;
     single?: boolean;
     always?: boolean;
@@ -229,7 +232,7 @@ export function kind(d: KindDeclaration): Kind {
     for (const [name, p] of Object.entries(d.properties)) properties[name] = { name, ...p };
     for (const [name, p] of Object.entries(everywhere)) properties[name] ??= { name, ...p };
     return {
-        name: d.name, doc: d.doc, group: d.group, single: d.single ?? false, always: d.always ?? false, on: d.on ?? [],
+        name: d.name, doc: d.doc, called: d.called ?? [], group: d.group, single: d.single ?? false, always: d.always ?? false, on: d.on ?? [],
         ports: d.ports ?? (d.on?.length ? 'two' : 'none'), properties, statement: d.statement, states: d.states ?? [],
         events: d.events ?? [], template: d.template,
     };

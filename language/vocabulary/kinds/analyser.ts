@@ -3,6 +3,7 @@ import { date, facts, kind, quantity, slot, text, words } from '../define.js';
 
 export default kind({
     name: 'analyser',
+    called: ['analyzer', 'oxygen-sensor', 'oxygen-meter'],
     doc: 'Watches how much of the wrong gas is in a line: oxygen in the hydrogen, or hydrogen in the oxygen. It sees what nobody can smell, as long as its cell lives.',
     group: 'control',
     properties: {

@@ -2,6 +2,7 @@ import { facts, kind, quantity, slot, words } from '../define.js';
 
 export default kind({
     name: 'arrestor',
+    called: ['flashback-arrestor', 'flash-arrestor', 'flame-arrestor'],
     doc: 'Dry flashback arrestor. It holds only for the gas that it is listed for, and only near the flame.',
     group: 'low side',
     on: ['hydrogen', 'oxygen'],

@@ -3,6 +3,7 @@ import { materialsFor } from '../materials.js';
 
 export default kind({
     name: 'bag',
+    called: ['balloon-bag', 'buffer', 'gas-bag'],
     doc: 'Slack gas bag between stack and user. Full it stretches and bursts; flat it lets the compressor draw air.',
     group: 'low side',
     on: ['hydrogen', 'oxygen'],

@@ -3,6 +3,7 @@ import { liquidVessel } from '../liquid-vessel.js';
 
 export default kind({
     name: 'bubbler',
+    called: ['wash-bottle', 'flashback-bottle'],
     doc: 'Vessel in which the gas always bubbles through liquid: it stops a flame from running back, and adds its depth to the head.',
     group: 'low side',
     on: ['hydrogen', 'oxygen'],

@@ -2,6 +2,7 @@ import { kind, quantity } from '../define.js';
 
 export default kind({
     name: 'budget',
+    called: ['cost', 'costs', 'money'],
     doc: 'What it all costs. Prices of parts stand on the parts; here stands what belongs to none of them.',
     group: 'world',
     single: true,

@@ -2,6 +2,7 @@ import { facts, kind, quantity, rows, slot, text, words } from '../define.js';
 
 export default kind({
     name: 'burner',
+    called: ['torch', 'flame', 'stove'],
     doc: 'Burns the hydrogen. Its flame can hardly be seen, goes out unnoticed, and strikes back where gas and air are mixed before the tip.',
     group: 'use',
     on: ['hydrogen', 'oxygen'],

@@ -2,6 +2,7 @@ import { facts, kind, parts, quantity, slot } from '../define.js';
 
 export default kind({
     name: 'check-valve',
+    called: ['non-return-valve', 'one-way-valve'],
     doc: 'Lets gas pass one way only: in the direction of its path.',
     group: 'low side',
     on: ['hydrogen', 'oxygen', 'lye', 'water'],

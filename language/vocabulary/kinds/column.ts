@@ -2,6 +2,7 @@ import { facts, kind, quantity, slot, text, words, yesNo } from '../define.js';
 
 export default kind({
     name: 'column',
+    called: ['gas-column', 'reservoir', 'separator-column', 'gas-separator', 'riser'],
     doc: 'Upright vessel in which one gas leaves the lye. Its lye level and the pressure of its gas make the head on the separator.',
     group: 'low side',
     on: ['hydrogen', 'oxygen', 'lye'],

@@ -3,6 +3,7 @@ import { facts, kind, quantity, slot, text, words, yesNo } from '../define.js';
 
 export default kind({
     name: 'compressor',
+    called: ['pump'],
     doc: 'Draws hydrogen from the bag and presses it into the store. It can also draw air in, and what it then stores may burn inside the cylinder.',
     group: 'high side',
     on: ['hydrogen', 'oxygen'],

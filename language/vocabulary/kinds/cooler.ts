@@ -3,6 +3,7 @@ import { materialsFor } from '../materials.js';
 
 export default kind({
     name: 'cooler',
+    called: ['heat-exchanger', 'radiator'],
     doc: 'Takes heat out of the lye, by water, air or fins.',
     group: 'low side',
     on: ['lye', 'water', 'hydrogen', 'oxygen'],

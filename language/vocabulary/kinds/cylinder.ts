@@ -2,6 +2,7 @@ import { date, facts, kind, quantity, slot, text, words, yesNo } from '../define
 
 export default kind({
     name: 'cylinder',
+    called: ['tank', 'bottle', 'vessel', 'storage', 'gas-cylinder'],
     doc: 'Pressure store. What is stamped on it decides what it may hold, and a burst throws steel: its stamped figures are never guessed.',
     group: 'high side',
     on: ['hydrogen', 'oxygen'],

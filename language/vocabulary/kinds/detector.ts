@@ -3,6 +3,7 @@ import { kind, quantity, slot, facts, words } from '../define.js';
 
 export default kind({
     name: 'detector',
+    called: ['gas-detector', 'hydrogen-sensor', 'alarm'],
     doc: 'Watches the air of the room for gas. Hydrogen gathers under the ceiling, so that is where it must sit.',
     group: 'control',
     properties: {

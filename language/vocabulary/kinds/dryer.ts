@@ -2,6 +2,7 @@ import { facts, kind, quantity, slot, words, yesNo } from '../define.js';
 
 export default kind({
     name: 'dryer',
+    called: ['drier', 'desiccant'],
     doc: 'Bed that takes water out of the gas.',
     group: 'low side',
     on: ['hydrogen', 'oxygen'],

@@ -3,6 +3,7 @@ import { kind, quantity, words } from '../define.js';
 
 export default kind({
     name: 'fan',
+    called: ['ventilator', 'extractor'],
     doc: 'Moves air: takes gas out of the room, mixes the air, or cools. A switch that senses its flow tells that it really runs.',
     group: 'control',
     properties: {

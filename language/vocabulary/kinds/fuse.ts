@@ -2,6 +2,7 @@ import { facts, kind, quantity, slot, words } from '../define.js';
 
 export default kind({
     name: 'fuse',
+    called: ['circuit-breaker'],
     doc: 'Fuse or breaker in the way of the current. It protects the cable behind it, nothing else.',
     group: 'current',
     on: ['current'],

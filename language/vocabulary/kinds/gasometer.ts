@@ -2,6 +2,7 @@ import { kind, quantity, text, words, yesNo } from '../define.js';
 
 export default kind({
     name: 'gasometer',
+    called: ['gas-holder', 'bell'],
     doc: 'Bell that floats over water and rises as it fills. Its weight makes the pressure.',
     group: 'low side',
     on: ['hydrogen', 'oxygen'],

@@ -2,6 +2,7 @@ import { date, kind, part, quantity } from '../define.js';
 
 export default kind({
     name: 'gauge',
+    called: ['manometer', 'pressure-gauge'],
     doc: 'Shows a pressure to whoever looks. It guards nothing, but without one nobody sees that gas is still trapped.',
     group: 'high side',
     on: ['hydrogen', 'oxygen', 'lye', 'water'],

@@ -2,6 +2,7 @@ import { facts, kind, parts, slot, yesNo } from '../define.js';
 
 export default kind({
     name: 'isolator',
+    called: ['breaker-switch', 'disconnector'],
     doc: 'Main switch for work on the rig: it cuts everything but fan and gas detector, and can be locked.',
     group: 'current',
     on: ['current'],

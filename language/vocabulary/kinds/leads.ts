@@ -3,6 +3,7 @@ import { materialsFor } from '../materials.js';
 
 export default kind({
     name: 'leads',
+    called: ['cable', 'wire', 'wires', 'cables'],
     doc: 'The pair of cables between source and stack. Both ways are counted.',
     group: 'current',
     on: ['current'],

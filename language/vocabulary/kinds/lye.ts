@@ -4,6 +4,7 @@ import { waters } from '../waters.js';
 
 export default kind({
     name: 'lye',
+    called: ['electrolyte', 'koh', 'solution'],
     doc: 'What fills cells and columns. It burns skin and blinds eyes within seconds: goggles, gloves and running water before it is touched.',
     group: 'cells',
     single: true,

@@ -2,6 +2,7 @@ import { count, facts, kind, points, quantity, slot } from '../define.js';
 
 export default kind({
     name: 'panels',
+    called: ['solar', 'pv', 'panel'],
     doc: 'Solar modules of one sort. The figures are those of one module.',
     group: 'current',
     on: ['current'],

@@ -2,6 +2,7 @@ import { date, facts, kind, quantity, slot, text, yesNo } from '../define.js';
 
 export default kind({
     name: 'relief-valve',
+    called: ['safety-valve', 'prv', 'pressure-relief', 'burst-valve'],
     doc: 'Opens by itself when the pressure gets too high, and lets the gas go where it does no harm. It is the last guard: nothing about it is guessed.',
     group: 'high side',
     on: ['hydrogen', 'oxygen', 'water'],

@@ -3,6 +3,7 @@ import { liquidVessel } from '../liquid-vessel.js';
 
 export default kind({
     name: 'seal',
+    called: ['water-seal', 'liquid-seal'],
     doc: 'Liquid seal that lets gas out when the pressure passes its depth. It relieves; a bubbler is always passed.',
     group: 'low side',
     on: ['hydrogen', 'oxygen'],

@@ -2,6 +2,7 @@ import { facts, kind, quantity, size, slot, text, words } from '../define.js';
 
 export default kind({
     name: 'separator',
+    called: ['membrane', 'diaphragm'],
     doc: 'The sheet between the two halves of every cell. Wet, its pores hold the gases apart as long as the difference of heads stays small.',
     group: 'cells',
     single: true,

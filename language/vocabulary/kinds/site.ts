@@ -4,6 +4,7 @@ const away = (doc: string, example: string) => rows([slot('what', 'text'), 'at?'
 
 export default kind({
     name: 'site',
+    called: ['room', 'place', 'workshop', 'location'],
     doc: 'The place where the rig stands. How far a leak can go before it burns depends on it, so its distances and openings are never guessed.',
     group: 'world',
     single: true,

@@ -5,6 +5,7 @@ const plates = materialsFor('plate');
 
 export default kind({
     name: 'stack',
+    called: ['electrolyser', 'electrolyzer', 'cell', 'cells', 'reactor', 'generator'],
     doc: 'Plates, frames and separators: all cells. One cell is one pair of electrodes with its separator between them.',
     group: 'cells',
     single: true,

@@ -3,6 +3,7 @@ import { kind, parts, text, words } from '../define.js';
 
 export default kind({
     name: 'stop-button',
+    called: ['emergency-stop', 'e-stop'],
     doc: 'Emergency stop. What it cuts follows from what it stops; fan and gas detector should go on.',
     group: 'control',
     properties: {

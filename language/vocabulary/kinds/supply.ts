@@ -3,6 +3,7 @@ import { facts, kind, part, points, quantity, slot, words, yesNo } from '../defi
 
 export default kind({
     name: 'supply',
+    called: ['psu', 'power-supply', 'power', 'source'],
     doc: 'What feeds the stack with direct current, as seen at its terminals: a bought supply, a converter, or a home-made chain taken as one.',
     group: 'current',
     on: ['current'],

@@ -3,6 +3,7 @@ import { kind, text } from '../define.js';
 
 export default kind({
     name: 'trip',
+    called: ['interlock', 'cut-out'],
     doc: 'Protects: when what it senses goes too far it trips, and stays tripped until it is reset. It should share nothing with the switch that controls the same thing.',
     group: 'control',
     properties: {

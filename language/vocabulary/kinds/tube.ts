@@ -3,6 +3,7 @@ import { materialsFor } from '../materials.js';
 
 export default kind({
     name: 'tube',
+    called: ['hose', 'pipe', 'tubing', 'line'],
     doc: 'Hose or pipe that has a line of its own.',
     group: 'low side',
     on: ['hydrogen', 'oxygen', 'lye', 'water'],
