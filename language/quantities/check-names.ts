@@ -4,7 +4,7 @@
  */
 import { measures, saysDimension, type Dimension } from '../units/dimension.js';
 import { inMeasure } from '../values/evaluate.js';
-import { nearest } from '../values/nearest.js';
+import { nearest, offering } from '../values/nearest.js';
 import { momentary } from '../vocabulary/momentary.js';
 import { kinds } from '../vocabulary/index.js';
 import { pathEnds } from '../rig/assemble.js';
@@ -40,13 +40,13 @@ export function checkNames(workings: Workings): Problem[] {
         const part = rig.parts.get(names[0]);
         if (!part) {
             const near = nearest(names[0], rig.parts.keys());
-            told({ ...span, end: span.start + names[0].length }, `A part ${names[0]} does not exist${near ? `; did you mean ${near}?` : '.'}`, near);
+            told({ ...span, end: span.start + names[0].length }, offering(`A part ${names[0]} does not exist`, near), near);
             return undefined;
         }
         const name = names.slice(1).join('.');
         if (name && part.kind && dimensionOf(part, name) === undefined) {
             const near = nearest(name, namesAfterPoint(part));
-            told(span, `${part.name} has no ${name}${near ? `; did you mean ${near}?` : '.'}`, near, near && `${part.name}.${near}`);
+            told(span, offering(`${part.name} has no ${name}`, near), near, near && `${part.name}.${near}`);
         }
         return part;
     };
@@ -84,7 +84,7 @@ function checkStatement(rig: Rig, part: Part, check: (names: readonly string[], 
         if (entry.key.includes('.')) check(entry.key.split('.'), entry.keySpan);
         else if (part.kind!.statement === 'supposed' && !rig.parts.has(entry.key)) {
             const near = nearest(entry.key, rig.parts.keys());
-            told(entry.keySpan, `${entry.key} is neither a property of a variant nor a part that it could take away${near ? `; did you mean ${near}?` : '.'}`, near);
+            told(entry.keySpan, offering(`${entry.key} is neither a property of a variant nor a part that it could take away`, near), near);
         }
     }
 }
@@ -122,8 +122,8 @@ function checkListed(workings: Workings, part: Part, told: (span: Span, message:
                     if (rig.parts.has(first) || pathEnds.has(first) || kinds.has(first)) continue;
                     const near = nearest(first, rig.parts.keys());
                     const span = { ...entry.span, start: entry.span.start + n.start, end: entry.span.start + n.end };
-                    if (fact.text === 'section') told(span, `A part ${first} does not exist${near ? `; did you mean ${near}?` : '.'}`);
-                    else told({ ...span, end: span.start + first.length }, `A part ${first} does not exist${near ? `; did you mean ${near}?` : '.'}`, near);
+                    if (fact.text === 'section') told(span, offering(`A part ${first} does not exist`, near));
+                    else told({ ...span, end: span.start + first.length }, offering(`A part ${first} does not exist`, near), near);
                 }
             }
         }
@@ -166,7 +166,7 @@ function checkState(rig: Rig, text: string, span: Span, told: (span: Span, messa
     const part = rig.parts.get(m[1]);
     if (!part) {
         const near = nearest(m[1], rig.parts.keys());
-        return told({ ...span, end: span.start + m[1].length }, `A part ${m[1]} does not exist${near ? `; did you mean ${near}?` : '.'}`, near);
+        return told({ ...span, end: span.start + m[1].length }, offering(`A part ${m[1]} does not exist`, near), near);
     }
     const state = m[2].replace(/^not\s+/, '').replace(/\s+/g, ' ');
     const known = [...(part.kind?.states ?? []), ...(part.kind?.events ?? [])];
@@ -181,7 +181,7 @@ function checkCondition(rig: Rig, when: { word: string; text: string; span: Span
             const part = rig.parts.get(name);
             if (part?.kind?.name === (when.word === 'with' ? 'variant' : 'scenario')) continue;
             const near = nearest(name, [...rig.parts.values()].filter(p => p.kind?.name === (when.word === 'with' ? 'variant' : 'scenario')).map(p => p.name));
-            told(when.span, `There is no ${when.word === 'with' ? 'variant' : 'scenario'} ${name}${near ? `; did you mean ${near}?` : '.'}`, near);
+            told(when.span, offering(`There is no ${when.word === 'with' ? 'variant' : 'scenario'} ${name}`, near), near);
         }
         return;
     }

@@ -23,6 +23,8 @@ export interface Quantity {
     readonly range?: string;
     /** The property at whose line end the editor shows it; 'header' for the block's first line. */
     readonly shownAt?: string;
+    /** A pressure that is counted from vacuum by its meaning; every other one is gauge. */
+    readonly absolute?: boolean;
     /** A few words before the number in the hint; the name if left out. */
     readonly shownAs?: string;
     /** SI value; NaN if unknown. With bounds where the law or its inputs leave a spread. */

@@ -55,7 +55,7 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
     if (!left || limits.some(l => !l.amount)) return { node, missing, troubles };
     let stateTaken = false;
     const brought: number[] = [];
-    const absolute = left.dimension === measures.pressure.dimension && (left.basis === 'absolute' || (left.basis === undefined && saysVacuum(workings, node.a)));
+    const absolute = left.dimension === measures.pressure.dimension && left.basis === 'absolute';
     for (const { n, amount } of limits) {
         const same = inMeasure(amount!, left.dimension);
         if (!same) {
@@ -83,14 +83,8 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
 /** A pressure on the scale of the left side. A bare literal takes that scale: nobody states the air as a gauge pressure. */
 function onScale(workings: Workings, a: Amount, n: Node, absolute: boolean): number {
     if (a.dimension !== measures.pressure.dimension) return a.si;
-    const isAbsolute = a.basis === 'absolute' || (a.basis === undefined && (n.is === 'name' ? saysVacuum(workings, n) : absolute));
+    const isAbsolute = a.basis === 'absolute' || (a.basis === undefined && n.is !== 'name' && absolute);
     return a.si + (absolute === isAbsolute ? 0 : absolute ? workings.airPressure : -workings.airPressure);
-}
-/** Whether a name stands for a pressure that is counted from vacuum by its meaning: the air, the vapour over the lye. */
-function saysVacuum(workings: Workings, n: Node): boolean {
-    if (n.is !== 'name' || n.names.length < 2) return false;
-    const view = workings.viewOf(n.names[0]);
-    return /above vacuum/i.test(view?.result(n.names.slice(1).join('.'))?.quantity.meaning ?? '');
 }
 /** Half of the last digit that the maker wrote after `=`, as a share of nothing: in SI. */
 function exactness(node: NodeOf<'operation'>): number {

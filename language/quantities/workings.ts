@@ -6,7 +6,7 @@ import { measures } from '../units/dimension.js';
 import { unitOf } from '../units/unit.js';
 import { evaluate, inMeasure, isTrouble, type Amount, type Resolve, type Worked } from '../values/evaluate.js';
 import { match, type Fact, type Facts, type Matched } from '../values/match.js';
-import { nearest } from '../values/nearest.js';
+import { nearest, offering } from '../values/nearest.js';
 import { parseValue, type ParsedValue } from '../values/parse-value.js';
 import { matchCached } from '../rig/read-page.js';
 import { Controls } from '../rig/controls.js';
@@ -211,7 +211,7 @@ export class Workings {
             if (result.value !== result.value) return { trouble: true, code: 'unknown', message: result.missing.join(', '), start: at.start, end: at.end };
             const measure = measures[result.quantity.measure];
             const unit = unitOf(result.quantity.unit ?? measure.units[0]);
-            return { si: result.value, low: result.low, high: result.high, dimension: measure.dimension, unit: unit?.dimension === measure.dimension ? unit : undefined, point: result.quantity.measure === 'temperature' || undefined };
+            return { si: result.value, low: result.low, high: result.high, dimension: measure.dimension, unit: unit?.dimension === measure.dimension ? unit : undefined, basis: result.quantity.absolute ? 'absolute' : undefined, point: result.quantity.measure === 'temperature' || undefined };
         }
         const [key] = name.split('.');
         const property = part.kind?.properties[key];
@@ -221,7 +221,7 @@ export class Workings {
             return { trouble: true, code: 'unknown', message: `${part.name}.${name}`, start: at.start, end: at.end };
         }
         const near = nearest(name, [...quantityOf(part.kindWord).keys(), ...Object.keys(part.kind?.properties ?? {})]);
-        return { trouble: true, code: 'unknown-name', message: `${part.name} has no ${name}${near ? `; did you mean ${near}?` : '.'}`, start: at.start, end: at.end, fix: near ? { title: `Write ${near}`, text: `${part.name}.${near}` } : undefined };
+        return { trouble: true, code: 'unknown-name', message: offering(`${part.name} has no ${name}`, near), start: at.start, end: at.end, fix: near ? { title: `Write ${near}`, text: `${part.name}.${near}` } : undefined };
     }
     private named(name: string): Worked {
         const named = this.rig.lets.get(name)!;
@@ -412,7 +412,7 @@ export class Workings {
 function undefinedName(node: { names: readonly string[]; start: number; end: number }, name: string, candidates: Iterable<string>): Worked {
     const near = nearest(name, candidates);
     return {
-        trouble: true, code: 'unknown-name', message: `${node.names.join('.')} is not a name that this rig knows${near ? `; did you mean ${near}?` : '.'}`,
+        trouble: true, code: 'unknown-name', message: offering(`${node.names.join('.')} is not a name that this rig knows`, near),
         start: node.start, end: node.end, fix: near ? { title: `Write ${near}`, text: [near, ...node.names.slice(1)].join('.') } : undefined,
     };
 }

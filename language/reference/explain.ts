@@ -6,7 +6,7 @@ import { unitSpellings } from '../units/unit.js';
 import { measures } from '../units/dimension.js';
 import { nearest } from '../values/nearest.js';
 import type { Kind } from '../vocabulary/define.js';
-import { kinds } from '../vocabulary/index.js';
+import { kindCalled, kinds } from '../vocabulary/index.js';
 import { momentary } from '../vocabulary/momentary.js';
 import { frameWords } from './frame-words.js';
 import { isEverywhere, kindPage, quantityText } from './kind-page.js';
@@ -40,7 +40,7 @@ function pageOf(name: string): string | undefined {
     const dot = name.indexOf('.');
     const owner = dot > 0 ? kinds.get(name.slice(0, dot)) : undefined;
     if (owner) return memberPage(owner, name.slice(dot + 1));
-    const called = [...kinds.values()].find(k => k.called.includes(name.toLowerCase()));
+    const called = kindCalled(name);
     if (called) return kindPage(called);
     return sharedPage(name) ?? unitPage(name) ?? (Object.hasOwn(frameWords, name) ? `# ${name}\n\n${frameWords[name]}` : undefined);
 }

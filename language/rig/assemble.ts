@@ -1,5 +1,5 @@
 /** Pages -> rig: follows `use`, gathers parts, adds what every rig has, and tells names that stand for nothing. */
-import { nearest } from '../values/nearest.js';
+import { nearest, offering } from '../values/nearest.js';
 import { kinds } from '../vocabulary/index.js';
 import type { Kind } from '../vocabulary/define.js';
 import type { Allowance, Expectation, Named, Page, Part, Path, Problem, Rig, Span, Use } from './rig.js';
@@ -142,7 +142,7 @@ function checkNames(root: Page, parts: Map<string, Part>, patterns: Map<string, 
     const unknown = (name: string, span: Span, what: string, candidates: Iterable<string>) => {
         const near = nearest(name, candidates);
         problems.push({
-            code: 'unknown-name', span, message: `${what} ${name} does not exist${near ? `; did you mean ${near}?` : '.'}`,
+            code: 'unknown-name', span, message: offering(`${what} ${name} does not exist`, near),
             fixes: near ? [{ title: `Write ${near}`, edits: [{ span, text: near }], preferred: true }] : undefined,
         });
     };

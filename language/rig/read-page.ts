@@ -4,11 +4,11 @@
  */
 import type { BlockItem, Frame, Item, LineItem, PropertyItem } from '../grammar/frame.js';
 import { lineWords } from '../grammar/scanner.js';
-import { match } from '../values/match.js';
-import { nearest } from '../values/nearest.js';
+import { match, type MatchProblem } from '../values/match.js';
+import { nearest, offering } from '../values/nearest.js';
 import { parseValue, walk, type Node, type ParsedValue } from '../values/parse-value.js';
 import { media, type Kind, type Property } from '../vocabulary/define.js';
-import { kinds } from '../vocabulary/index.js';
+import { kindCalled, kinds } from '../vocabulary/index.js';
 import { stages, type Allowance, type Entry, type Expectation, type Fix, type Named, type Occurrence, type Page, type Part, type Path, type Problem, type Span, type Stage, type Stop, type Use } from './rig.js';
 
 /** Parsed values by their text, kept from one reading to the next as long as the text stands somewhere. */
@@ -109,7 +109,7 @@ class PageReader {
                     this.junk(item.text, this.span(item.start, item.end));
                     break;
                 case 'block': {
-                    const part = this.block(item, undefined);
+                    const part = this.block(item);
                     if (!item.items) waiting = part;
                     else if (part && item.closeAt !== undefined && this.closedOddly(item)) {
                         waiting = part;
@@ -153,12 +153,16 @@ class PageReader {
     }
     private value(text: string, at: number): { value: ParsedValue; broken: boolean } {
         const value = this.values.parse(text);
-        for (const p of value.problems) {
+        this.inValue(value.problems, at);
+        return { value, broken: value.problems.length > 0 };
+    }
+    /** Problems inside a value, told at their places in the page. */
+    private inValue(problems: readonly MatchProblem[], at: number): void {
+        for (const p of problems) {
             const span = this.span(at + p.start, at + p.end);
             const fixes = p.fix && [this.replaceFix(p.fix.start === undefined ? span : this.span(at + p.fix.start, at + p.fix.end!), p.fix.title, p.fix.text, p.code === 'decimal-comma')];
             this.problem(p.code, span, p.message, fixes);
         }
-        return { value, broken: value.problems.length > 0 };
     }
     private namesIn(value: ParsedValue, at: number): void {
         if (!value.names) return;
@@ -191,12 +195,12 @@ class PageReader {
 
     // ---- parts --------------------------------------------------------------------------------------------------
 
-    private block(item: BlockItem, outer: Building | undefined): Building | undefined {
+    private block(item: BlockItem): Building | undefined {
         const kind = kinds.get(item.kind);
         const kindSpan = this.span(item.start, item.start + item.kind.length);
         const name = item.name?.replace(/^"|"$/g, '');
         if (!kind) {
-            const called = [...kinds.values()].find(k => k.called.includes(item.kind.toLowerCase()))?.name;
+            const called = kindCalled(item.kind)?.name;
             const near = called ?? nearest(item.kind, item.items || item.name ? kinds.keys() : [...kinds.keys(), ...lineWords]);
             const asLine = !item.items && lineWords.includes(item.kind as never);
             this.problem(asLine ? 'unfinished-line' : 'unknown-word', kindSpan, called ? `${item.kind} is called ${called} here.` : near ? `${item.kind} is not a kind of part; did you mean ${near}?` : `${item.kind} is not a kind of part.`,
@@ -221,7 +225,6 @@ class PageReader {
         this.parts.push(part);
         this.occurrences.push({ names: [part.name], start: nameSpan.start, end: nameSpan.end, role: 'definition' });
         if (part.base) this.occurrences.push({ names: [part.base.name], start: part.base.span.start, end: part.base.span.end, role: 'reference' });
-        void outer;
         if (item.items) this.inside(item, part);
         return part;
     }
@@ -237,7 +240,7 @@ class PageReader {
                     const known = kinds.get(inner.kind);
                     if (known && inner.name && !inner.items && item.closeAt === undefined) {
                         this.unclosed(part, own, item);
-                        this.block(inner, part);
+                        this.block(inner);
                         break;
                     }
                     const span = this.span(inner.start, inner.end);
@@ -276,7 +279,7 @@ class PageReader {
         if (part.kind && !property && !(dotted && part.kind.statement) && !(part.kind.statement === 'supposed' && !dotted)) {
             const near = nearest(item.key, Object.keys(part.kind.properties));
             this.problem('unknown-word', keySpan, dotted && !part.kind.statement ? `${item.key}: a key with a point stands in readings, claims, changes and variants only.`
-                : `${part.kind.name} has no ${item.key}${near ? `; did you mean ${near}?` : '.'}`, near ? [this.replaceFix(keySpan, `Write ${near}`, near)] : undefined);
+                : offering(`${part.kind.name} has no ${item.key}`, near), near ? [this.replaceFix(keySpan, `Write ${near}`, near)] : undefined);
         }
         if (dotted) this.occurrences.push({ names: item.key.split('.'), start: keySpan.start, end: keySpan.end, role: 'reference' });
         if (item.value === undefined) {
@@ -292,11 +295,7 @@ class PageReader {
             const matched = matchCached(value, property);
             if (matched.problems.length) {
                 entry.broken = true;
-                for (const p of matched.problems) {
-                    const where = this.span(item.valueAt + p.start, item.valueAt + p.end);
-                    const fixes = p.fix && [this.replaceFix(p.fix.start === undefined ? where : this.span(item.valueAt + p.fix.start, item.valueAt + p.fix.end!), p.fix.title, p.fix.text, p.code === 'decimal-comma')];
-                    this.problem(p.code, where, p.message, fixes);
-                }
+                this.inValue(matched.problems, item.valueAt);
             }
         }
         if (!property || refersToNames(property)) this.namesIn(value, item.valueAt);
@@ -393,7 +392,7 @@ class PageReader {
         let broken = false;
         if (!media.includes(medium as never)) {
             const near = nearest(medium, media);
-            this.problem('unknown-word', mediumSpan, `A path carries ${media.slice(0, -1).join(', ')} or ${media.at(-1)}${near ? `; did you mean ${near}?` : '.'}`, near ? [this.replaceFix(mediumSpan, `Write ${near}`, near)] : undefined);
+            this.problem('unknown-word', mediumSpan, offering(`A path carries ${media.slice(0, -1).join(', ')} or ${media.at(-1)}`, near), near ? [this.replaceFix(mediumSpan, `Write ${near}`, near)] : undefined);
             broken = true;
         }
         const stops: Stop[] = [];

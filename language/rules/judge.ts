@@ -1,5 +1,5 @@
 /** Asks every rule of a worked-out rig, and puts what they tell in order: one finding per cause, permissions heeded. */
-import { nearest } from '../values/nearest.js';
+import { nearest, offering } from '../values/nearest.js';
 import { duration } from '../units/format.js';
 import type { View } from '../quantities/view.js';
 import type { Input, Result, Workings } from '../quantities/workings.js';
@@ -168,7 +168,7 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
         const rule = ruleNamed(allow.rule);
         if (!rule) {
             const near = nearest(allow.rule, allRules.map(r => r.name));
-            kept.push(make('unknown-name', allow.ruleSpan, `There is no rule ${allow.rule}${near ? `; did you mean ${near}?` : '.'}`, near ? { fixes: [{ title: `Write ${near}`, edits: [{ span: allow.ruleSpan, text: near }], preferred: true }] } : {}));
+            kept.push(make('unknown-name', allow.ruleSpan, offering(`There is no rule ${allow.rule}`, near), near ? { fixes: [{ title: `Write ${near}`, edits: [{ span: allow.ruleSpan, text: near }], preferred: true }] } : {}));
             continue;
         }
         if (!rule.check && !mayBeTurnedDown.has(rule.name)) {

@@ -23,6 +23,11 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
     return longer.find(c => c.endsWith('-rate')) ?? longer[0];
 }
 
+/** A message that offers the nearest word, if there is one; else it ends as `otherwise` says. */
+export function offering(message: string, near: string | undefined, otherwise = '.'): string {
+    return near ? `${message}; did you mean ${near}?` : `${message}${otherwise}`;
+}
+
 function wrongLetters(a: string, b: string, limit: number): number {
     let before: number[] = [];
     let previous = Array.from({ length: b.length + 1 }, (_, j) => j);

@@ -6,7 +6,7 @@
  * Words that follow each other without an operator are a sequence; commas make a list of sequences.
  */
 import { commonUnits, unitBefore, unitOf, type Unit } from '../units/unit.js';
-import { nearest } from './nearest.js';
+import { nearest, offering } from './nearest.js';
 
 interface Place { start: number; end: number }
 export type Node = Place & (
@@ -196,7 +196,7 @@ export function parseValue(text: string): ParsedValue {
         // A word of the vocabulary may follow a number without blank or unit only by mistake: tell it, keep the rest.
         i = unitEnd;
         const near = nearest(m[1], commonUnits());
-        problem('unknown-word', unitStart, unitEnd, `${m[1]} is not a unit${near ? `; did you mean ${near}?` : '.'}`,
+        problem('unknown-word', unitStart, unitEnd, offering(`${m[1]} is not a unit`, near),
             near ? { title: `Write ${near}`, text: near } : undefined);
         return { is: 'unknown', start, end: i };
     }

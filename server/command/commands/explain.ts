@@ -1,3 +1,4 @@
+import { offering } from '../../../language/values/nearest.js';
 import { explain as page, nearestExplainable } from '../../../language/reference/explain.js';
 import { handbook } from '../../../language/reference/handbook.js';
 import { CannotDo, type Command } from '../command.js';
@@ -23,7 +24,7 @@ const explain: Command = {
         const found = page(name);
         if (!found) {
             const near = nearestExplainable(name);
-            throw new CannotDo(`Nothing is called ${name}${near ? `; did you mean ${near}?` : '.'}`);
+            throw new CannotDo(offering(`Nothing is called ${name}`, near));
         }
         around.out(options.markdown ? `${found.markdown.trim()}\n` : markdownAsText(found.markdown, styles(around.colour), around.columns));
         return 0;

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { templates } from '../../../language/reference/templates.js';
-import { nearest } from '../../../language/values/nearest.js';
+import { nearest, offering } from '../../../language/values/nearest.js';
 import { CannotDo, type Command } from '../command.js';
 
 const create: Command = {
@@ -22,7 +22,7 @@ const create: Command = {
         const template = templates.find(t => t.name === name);
         if (!template) {
             const near = nearest(name, names);
-            throw new CannotDo(`There is no template ${name}${near ? `; did you mean ${near}?` : `. There are ${names.join(', ')}.`}`);
+            throw new CannotDo(offering(`There is no template ${name}`, near, `. There are ${names.join(', ')}.`));
         }
         if (!options.output) {
             around.out(template.text);

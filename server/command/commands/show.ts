@@ -1,6 +1,6 @@
 import { assumptionRows, quantityRows, resultsOf } from '../../../language/reference/quantities.js';
 import { workingText } from '../../../language/reference/working.js';
-import { nearest } from '../../../language/values/nearest.js';
+import { nearest, offering } from '../../../language/values/nearest.js';
 import { CannotDo, type Command } from '../command.js';
 import { checkFiles, dateOf, rigFiles } from '../files.js';
 import { numbersText } from '../numbers-text.js';
@@ -41,7 +41,7 @@ const show: Command = {
             const result = results.find(r => nameOf(r) === wanted);
             if (!result) {
                 const near = nearest(wanted, results.map(nameOf));
-                throw new CannotDo(`There is no number ${wanted}${near ? `; did you mean ${near}?` : '. --all lists them.'}`);
+                throw new CannotDo(offering(`There is no number ${wanted}`, near, '. --all lists them.'));
             }
             around.out(`${workingText(result, { depth: DEPTH, rig })}\n`);
             return 0;
