@@ -6,6 +6,7 @@
  */
 import { FrameReader } from './grammar/frame.js';
 import { checkNames } from './quantities/check-names.js';
+import { Memory } from './quantities/memory.js';
 import { Workings } from './quantities/workings.js';
 import { assemble, shippedText } from './rig/assemble.js';
 import { readPage, ValueStore } from './rig/read-page.js';
@@ -34,6 +35,7 @@ export class Analyst {
     private readonly frames = new FrameReader();
     private readonly values = new ValueStore();
     private readonly pages = new Map<string, Page>();
+    private readonly memories = new Map<string, Memory>();
 
     /** @param textOf text of a file by its name (a path or URI), or undefined if there is no such file */
     constructor(private readonly textOf: (file: string) => string | undefined) {}
@@ -57,7 +59,9 @@ export class Analyst {
             files.add(f);
             return this.page(f);
         });
-        const workings = new Workings(rig);
+        let memory = this.memories.get(file);
+        if (!memory) this.memories.set(file, (memory = new Memory()));
+        const workings = new Workings(rig, memory);
         workings.workOutAll();
         if (!rig.isLibrary && root.sort === 'rig') workings.problems.push(...checkNames(workings));
         const findings = judge(workings, options);
@@ -66,6 +70,7 @@ export class Analyst {
     forget(file: string): void {
         this.pages.delete(file);
         this.frames.forget(file);
+        this.memories.delete(file);
     }
 }
 

@@ -10,22 +10,34 @@ import type { Given, Result, Workings } from './workings.js';
 import type { Model } from './define.js';
 
 export class View {
-    private namesOf: Map<string, readonly string[]> | undefined;
-    constructor(private readonly workings: Workings, readonly part: Part) {}
+    constructor(private readonly workings: Workings, private readonly own: Part) {}
+
+    /** The block itself. What is read of it is noted: the whole block counts as read. */
+    get part(): Part {
+        this.workings.noteText(this.own);
+        return this.own;
+    }
 
     get name(): string {
-        return this.part.name;
+        return this.own.name;
     }
     get kind(): string {
-        return this.part.kindWord;
+        return this.own.kindWord;
     }
+    /** All of the rig; whoever decides by it is asked again at every edit. */
     get rig(): Rig {
+        this.workings.noteCell('whole');
+        return this.workings.rig;
+    }
+    /** The rig for those who compose what is told: places and fixes. Not noted, since what is told is composed anew each time. */
+    get written(): Rig {
         return this.workings.rig;
     }
     get paths(): Paths {
         return this.workings.paths;
     }
     get controls(): Controls {
+        this.workings.noteCell('controls');
         return this.workings.controls;
     }
 
@@ -33,7 +45,7 @@ export class View {
 
     /** What was given for a property, with its origin. Not noted as an input. */
     given(key: string): Given {
-        return this.workings.given(this.part, key);
+        return this.workings.given(this.own, key);
     }
     /** How a property stands: 'stated', 'like', 'assumed', 'none', 'unknown', 'silent', 'broken'. */
     says(key: string): Given['status'] {
@@ -46,20 +58,20 @@ export class View {
     }
     /** SI number of a property ('level') or of a slot of it ('port.bore'). NaN if unknown; then the result rests on something missing. */
     num(key: string): number {
-        return this.workings.number(this.part, key, true);
+        return this.workings.number(this.own, key, true);
     }
     /** The same, where it is no loss if it is not known. */
     maybe(key: string, otherwise = NaN): number {
-        const n = this.workings.number(this.part, key, false);
+        const n = this.workings.number(this.own, key, false);
         return n === n ? n : otherwise;
     }
     /** Bounds of a number by its tolerance or range. */
     bounds(key: string): { low: number; high: number } {
-        return this.workings.bounds(this.part, key);
+        return this.workings.bounds(this.own, key);
     }
     /** A word ('PP', 'bridge'); undefined if silent, none or unknown. */
     word(key: string): string | undefined {
-        return this.workings.word(this.part, key);
+        return this.workings.word(this.own, key);
     }
     /** yes -> true, no -> false, anything else undefined. */
     yes(key: string): boolean | undefined {
@@ -68,15 +80,15 @@ export class View {
     }
     /** The lengths of a size, a x b x c, in m. */
     sizes(key: string): readonly number[] | undefined {
-        return this.workings.fact(this.part, key)?.sizes;
+        return this.workings.fact(this.own, key)?.sizes;
     }
     /** Notes something read by `sizes` as an input, in SI. */
     workingsNote(key: string, value: number): void {
-        this.workings.noteValue(this.part, key, value);
+        this.workings.noteValue(this.own, key, value);
     }
     /** The items of a list, as facts by slot. */
     rows(key: string): readonly Facts[] {
-        return this.workings.rows(this.part, key);
+        return this.workings.rows(this.own, key);
     }
     /** Names in a list of parts or conditions. */
     names(key: string): string[] {
@@ -94,20 +106,20 @@ export class View {
 
     /** SI value of another quantity of this part; NaN if unknown, noted as missing then. */
     q(name: string): number {
-        return this.workings.quantityNumber(this.part, name, true);
+        return this.workings.quantityNumber(this.own, name, true);
     }
     /** The same, where it is no loss if it is not known. */
     maybeQ(name: string, otherwise = NaN): number {
-        const n = this.workings.quantityNumber(this.part, name, false);
+        const n = this.workings.quantityNumber(this.own, name, false);
         return n === n ? n : otherwise;
     }
     /** The whole result, with its inputs. */
     result(name: string): Result | undefined {
-        return this.workings.quantity(this.part, name);
+        return this.workings.quantity(this.own, name);
     }
     /** Something solved as a whole. */
     model<T>(m: Model<T>): T {
-        return this.workings.model(this.part, m);
+        return this.workings.model(this.own, m);
     }
 
     // ---- other parts --------------------------------------------------------------------------------------------
@@ -129,14 +141,14 @@ export class View {
 
     /** Where a property is said; the part's name if it is not. */
     at(key?: string): Span {
-        if (!key) return this.part.nameSpan;
-        const entry = this.part.entries.get(key.split('.')[0]);
-        return entry ? (entry.value ? entry.span : entry.keySpan) : this.part.nameSpan;
+        if (!key) return this.own.nameSpan;
+        const entry = this.own.entries.get(key.split('.')[0]);
+        return entry ? (entry.value ? entry.span : entry.keySpan) : this.own.nameSpan;
     }
     /** The place of one slot of a property. */
     atSlot(key: string): Span {
-        const entry = this.part.entries.get(key.split('.')[0]);
-        const fact = this.workings.fact(this.part, key);
+        const entry = this.own.entries.get(key.split('.')[0]);
+        const fact = this.workings.fact(this.own, key);
         return entry && fact ? { file: entry.span.file, start: entry.span.start + fact.start, end: entry.span.start + fact.end } : this.at(key);
     }
 }

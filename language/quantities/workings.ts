@@ -15,6 +15,7 @@ import type { Entry, Part, Problem, Rig, Span } from '../rig/rig.js';
 import type { Property } from '../vocabulary/define.js';
 import type { Model, Quantity, Spread } from './define.js';
 import { quantityOf } from './index.js';
+import { GivenCell, WorkedCell, type Cell, type Kept, type Memory, type PartRecord, type Trace } from './memory.js';
 import { View } from './view.js';
 
 export type Status = 'stated' | 'like' | 'assumed' | 'none' | 'unknown' | 'silent' | 'broken';
@@ -54,11 +55,37 @@ export interface Result {
     /** What would have to be said for it to be known. */
     readonly missing: readonly string[];
     readonly remarks: readonly string[];
+    /** Labels of the assumed values that it rests on, however far up. */
+    readonly rests: readonly string[];
+}
+/** Labels of the assumed values that some inputs rest on, however far up. */
+export function guessesIn(inputs: Iterable<Input>): string[] {
+    const found = new Set<string>();
+    for (const i of inputs) {
+        if (i.status === 'assumed') found.add(i.label);
+        if (i.result) for (const label of i.result.rests) found.add(label);
+    }
+    return [...found];
 }
 interface Frame {
     inputs: Map<string, Input>;
     missing: Set<string>;
 }
+/** A model that was solved now or, if it would come out the same, in an earlier reading. */
+interface Solved {
+    readonly value: unknown;
+    readonly inputs: () => Iterable<Input>;
+    readonly missing: Iterable<string>;
+}
+/** Everything that was worked out of one part. */
+interface Work {
+    readonly view: View;
+    readonly givens: Map<string, Given>;
+    readonly results: Map<string, Result>;
+    readonly models: Map<string, Solved>;
+    readonly record: PartRecord | undefined;
+}
+const none: readonly never[] = [];
 const noFacts: Facts = new Map();
 const nothingGiven: Given = { status: 'silent', property: undefined, facts: noFacts, rows: [] };
 const STANDARD_AIR = 101325;
@@ -68,34 +95,43 @@ export class Workings {
     readonly controls: Controls;
     /** Troubles met while values were worked out; told with the findings. */
     readonly problems: Problem[] = [];
+    private readonly work = new Map<Part, Work>();
     private readonly views = new Map<string, View>();
     private readonly byKind = new Map<string, View[]>();
     private readonly liveByKind = new Map<string, View[]>();
-    private readonly givens = new Map<Part, Map<string, Given>>();
-    private readonly results = new Map<Part, Map<string, Result>>();
-    private readonly models = new Map<Part, Map<string, { value: unknown; inputs: Map<string, Input>; missing: Set<string> }>>();
     private readonly running: string[] = [];
-    private readonly frames: Frame[] = [];
+    /** What each running computation was made from; undefined while something kept is looked through. */
+    private readonly frames: (Frame | undefined)[] = [];
     /** Circles that were told already, by their members. */
     private readonly circles = new Set<string>();
     private air = NaN;
+    /** Where all that is read is noted while something is worked out. */
+    private reads: Cell[] | undefined;
+    private mark = 0;
+    readonly revision: number;
 
-    constructor(readonly rig: Rig) {
-        this.paths = new Paths(rig);
+    /** @param memory what is kept of the same rig as it was read before */
+    constructor(readonly rig: Rig, private readonly memory?: Memory) {
+        memory?.begin(rig);
+        this.revision = memory?.revision ?? 0;
+        this.paths = new Paths(rig, memory && (medium => memory.foundPaths(medium)), memory && (medium => this.reads && this.noteRead(memory.path(medium))));
         for (const part of rig.parts.values()) {
             const view = new View(this, part);
             this.views.set(part.name, view);
+            this.work.set(part, { view, givens: new Map(), results: new Map(), models: new Map(), record: memory?.record(part.name) });
             const list = this.byKind.get(part.kindWord);
             if (list) list.push(view);
             else this.byKind.set(part.kindWord, [view]);
         }
-        this.controls = new Controls(this);
+        this.controls = new Controls(this, memory?.foundControls);
     }
 
     viewOf(name: string): View | undefined {
+        if (this.reads) this.noteRead(this.memory!.record(name).presence);
         return this.views.get(name);
     }
     partsOf(kind: string): readonly View[] {
+        if (this.reads) this.noteRead(this.memory!.kind(kind, this.rig));
         return this.byKind.get(kind) ?? [];
     }
     /** The same without patterns: parts that stand in the rig. */
@@ -105,13 +141,80 @@ export class Workings {
         return live;
     }
     allViews(): Iterable<View> {
+        if (this.reads) this.noteRead(this.memory!.roster);
         return this.views.values();
     }
+
+    // ---- what is kept from one reading to the next --------------------------------------------------------------
+
+    /** What others keep beside this may be kept while this is the same object; undefined if nothing is kept. */
+    get generation(): object | undefined {
+        return this.remembers ? this.memory!.generation : undefined;
+    }
+    /** A later reading of the rig has taken the memory over: then all is worked out afresh. */
+    private get remembers(): boolean {
+        return this.memory?.revision === this.revision;
+    }
+    /** Runs something and tells every cell that it read; undefined where nothing is kept. */
+    noting<T>(run: () => T): { value: T; reads: readonly Cell[] | undefined } {
+        if (!this.remembers) return { value: run(), reads: undefined };
+        const [before, mark] = [this.reads, this.mark];
+        const reads: Cell[] = (this.reads = []);
+        this.mark = this.memory!.nextMark();
+        try {
+            return { value: run(), reads };
+        } finally {
+            [this.reads, this.mark] = [before, mark];
+        }
+    }
+    /** Each cell once, as far as it costs nothing to tell. */
+    private noteRead(cell: Cell): void {
+        if (cell.mark === this.mark) return;
+        cell.mark = this.mark;
+        this.reads!.push(cell);
+    }
+    /** Runs something whose reads another cell stands for. */
+    unnoted<T>(run: () => T): T {
+        const before = this.reads;
+        this.reads = undefined;
+        try {
+            return run();
+        } finally {
+            this.reads = before;
+        }
+    }
+    /** Notes that something was read that a cell stands for. */
+    noteCell(which: 'controls' | 'whole'): void {
+        if (this.reads) this.noteRead(this.memory![which]);
+    }
+    /** Notes that the block of a part was looked into. */
+    noteText(part: Part): void {
+        if (this.reads) this.noteRead(this.memory!.record(part.name).text);
+    }
+    /** Whether everything that was read up to a revision still says the same. */
+    stillHolds(reads: readonly Cell[], revision: number): boolean {
+        for (const cell of reads) {
+            if (cell.checked < this.revision) this.refresh(cell);
+            if (cell.changed > revision) return false;
+        }
+        return true;
+    }
+    /** Whoever is running meanwhile has read nothing by it. */
+    private refresh(cell: Cell): void {
+        this.frames.push(undefined);
+        try {
+            this.unnoted(() => cell.refresh(this));
+        } finally {
+            this.frames.pop();
+        }
+    }
+
     /** Air pressure at the site, Pa. */
     get airPressure(): number {
+        if (this.reads) this.noteAir();
         if (this.air !== this.air) {
             this.air = STANDARD_AIR;
-            const site = this.partsOf('site')[0];
+            const site = this.byKind.get('site')?.[0];
             if (site) {
                 // Above vacuum, whatever its mark: nobody states the air as a gauge pressure.
                 const said = this.given(site.part, 'air-pressure').facts.get('')?.amount;
@@ -123,25 +226,38 @@ export class Workings {
         }
         return this.air;
     }
+    private noteAir(): void {
+        const site = this.partsOf('site')[0];
+        if (site) for (const key of ['air-pressure', 'altitude']) this.given(site.part, key);
+    }
 
     // ---- given values -------------------------------------------------------------------------------------------
 
     given(part: Part, key: string): Given {
+        const work = this.work.get(part);
         // Much is asked of parts that cannot say it: nothing is kept for those.
-        if (part.kind && !part.base && part.kind.properties[key] === undefined && !part.entries.has(key)) return nothingGiven;
-        let byKey = this.givens.get(part);
-        if (!byKey) this.givens.set(part, (byKey = new Map()));
-        let g = byKey.get(key);
-        if (!g) {
-            g = this.findGiven(part, key);
-            byKey.set(key, g);
+        if (part.kind && !part.base && part.kind.properties[key] === undefined && !part.entries.has(key)) {
+            if (this.reads) this.noteText(part);
+            return nothingGiven;
         }
+        let g = work?.givens.get(key);
+        if (!g) {
+            g = this.unnoted(() => this.findGiven(part, key));
+            work?.givens.set(key, g);
+        }
+        if (this.reads && work) this.noteRead(this.givenCell(work.record!, key, g));
         return g;
+    }
+    private givenCell(record: PartRecord, key: string, given: Given): Cell {
+        let cell = record.givens.get(key);
+        if (!cell) record.givens.set(key, (cell = new GivenCell(record, key)));
+        if (cell.checked < this.revision) cell.take(given, this.revision);
+        return cell;
     }
     private findGiven(part: Part, key: string): Given {
         const property = part.kind?.properties[key];
         const seen = new Set<Part>();
-        for (let p: Part | undefined = part; p && !seen.has(p); p = p.base && (this.rig.parts.get(p.base.name) ?? this.rig.patterns.get(p.base.name))) {
+        for (let p: Part | undefined = part; p && !seen.has(p); p = this.baseOf(p)) {
             seen.add(p);
             const entry = p.entries.get(key);
             if (!entry) continue;
@@ -158,6 +274,9 @@ export class Workings {
             return { status: 'assumed', property, facts: m.facts, rows: m.rows, because: property.assume.because, assumedText: property.assume.value };
         }
         return { status: 'silent', property, facts: noFacts, rows: [] };
+    }
+    private baseOf(part: Part): Part | undefined {
+        return part.base && (this.rig.parts.get(part.base.name) ?? this.rig.patterns.get(part.base.name));
     }
     private matched(entry: Entry, property: Property, part: Part): Matched {
         const literal = matchCached(entry.value!, property);
@@ -186,6 +305,7 @@ export class Workings {
         const circle = [...members].sort().join(' ');
         if (this.circles.has(circle)) return;
         this.circles.add(circle);
+        if (this.memory) this.memory.spoilt = true;
         const round = [...members, key];
         this.tell({ code: 'circular-reference', span, message: `This goes in a circle: ${round.join(' from ')}.` });
     }
@@ -195,11 +315,12 @@ export class Workings {
         return node => {
             const [first, second, ...more] = node.names;
             if (second === undefined) {
+                if (this.reads) this.noteRead(this.memory!.named(first, this.rig));
                 const named = this.rig.lets.get(first);
                 if (named) return this.named(first);
                 return undefinedName(node, first, [...this.rig.lets.keys()]);
             }
-            const view = this.views.get(first);
+            const view = this.viewOf(first);
             if (!view) return undefinedName(node, first, this.views.keys());
             return this.valueOf(view.part, [second, ...more].join('.'), node);
         };
@@ -278,9 +399,10 @@ export class Workings {
         const given = this.given(part, dot < 0 ? key : key.slice(0, dot));
         const fact = given.facts.get(dot < 0 ? '' : key.slice(dot + 1));
         const w = fact?.word ?? fact?.text;
-        if (this.frames.length && w !== undefined) {
+        const frame = this.frames.at(-1);
+        if (frame && w !== undefined) {
             const label = `${part.name}.${key}`;
-            this.frames.at(-1)!.inputs.set(label, { label, part, key, value: NaN, text: w, unit: '', status: given.status, given });
+            frame.inputs.set(label, { label, part, key, value: NaN, text: w, unit: '', status: given.status, given });
         }
         return w;
     }
@@ -308,32 +430,86 @@ export class Workings {
     // ---- quantities ---------------------------------------------------------------------------------------------
 
     quantity(part: Part, name: string): Result | undefined {
-        let byName = this.results.get(part);
-        const known = byName?.get(name);
-        if (known) return known;
+        const work = this.work.get(part);
+        const cell = work?.record && this.resultCell(work.record, name);
+        const known = work?.results.get(name);
+        if (known) {
+            if (cell && this.reads) this.noteRead(cell);
+            return known;
+        }
         const quantity = quantityOf(part.kindWord).get(name);
-        if (!quantity) return undefined;
+        if (!quantity) {
+            if (this.reads && work) this.noteRead(work.record!.presence);
+            return undefined;
+        }
         const key = `${part.name}.${name}`;
-        if (this.running.includes(key)) return { quantity, part, value: NaN, low: NaN, high: NaN, status: 'unknown', inputs: [], missing: [], remarks: ['It rests on itself.'] };
-        if (!byName) this.results.set(part, (byName = new Map()));
+        if (this.running.includes(key)) {
+            if (this.memory) this.memory.spoilt = true;
+            return { quantity, part, value: NaN, low: NaN, high: NaN, status: 'unknown', inputs: [], missing: [], remarks: ['It rests on itself.'], rests: [] };
+        }
         this.running.push(key);
-        const frame: Frame = { inputs: new Map(), missing: new Set() };
-        this.frames.push(frame);
-        let got: number | Spread;
+        let result: Result;
         try {
-            got = quantity.work(this.views.get(part.name) ?? new View(this, part));
+            const kept = cell && this.kept(cell, part);
+            result = kept ? new KeptResult(quantity, part, kept, () => this.inputsOf(cell)) : this.workOut(quantity, part, cell);
         } finally {
-            this.frames.pop();
             this.running.pop();
         }
-        const spread: Spread = typeof got === 'number' ? { value: got } : got;
+        work?.results.set(name, result);
+        if (cell && this.reads) this.noteRead(cell);
+        return result;
+    }
+    private workOut(quantity: Quantity, part: Part, cell: WorkedCell<Kept> | undefined): Result {
+        const frame: Frame = { inputs: new Map(), missing: new Set() };
+        this.frames.push(frame);
+        let got: { value: number | Spread; reads: readonly Cell[] | undefined };
+        try {
+            got = this.noting(() => quantity.work(this.views.get(part.name) ?? new View(this, part)));
+        } finally {
+            this.frames.pop();
+        }
+        const spread: Spread = typeof got.value === 'number' ? { value: got.value } : got.value;
         const value = frame.missing.size ? NaN : Number.isFinite(spread.value) ? spread.value : NaN;
         const result: Result = {
             quantity, part, value, low: value === value ? spread.low ?? value : NaN, high: value === value ? spread.high ?? value : NaN,
             status: value === value ? 'computed' : 'unknown', inputs: [...frame.inputs.values()], missing: [...frame.missing], remarks: spread.remarks ?? [],
+            rests: guessesIn(frame.inputs.values()),
         };
-        byName.set(name, result);
+        if (cell && got.reads) {
+            const before = cell.value;
+            if (!before || !Object.is(before.value, value) || !Object.is(before.low, result.low) || !Object.is(before.high, result.high)
+                || [before.missing, before.remarks, before.rests].join('|') !== [result.missing, result.remarks, result.rests].join('|')) cell.changed = this.revision;
+            const { low, high, missing, remarks, rests } = result;
+            this.keep(cell, part, { value, low, high, missing, remarks, rests }, got.reads, frame);
+        }
         return result;
+    }
+    private resultCell(record: PartRecord, name: string): WorkedCell<Kept> {
+        let cell = record.results.get(name);
+        if (!cell) record.results.set(name, (cell = new WorkedCell<Kept>(record, (workings, part) => workings.quantity(part, name))));
+        return cell;
+    }
+    /** What came out before, if it would come out the same again. */
+    private kept<T>(cell: WorkedCell<T>, part: Part): T | undefined {
+        if (!this.remembers || cell.value === undefined || cell.kind !== part.kindWord || !this.stillHolds(cell.deps, cell.checked)) return undefined;
+        cell.checked = this.revision;
+        return cell.value;
+    }
+    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame): void {
+        cell.value = value;
+        cell.kind = part.kindWord;
+        cell.deps = reads;
+        cell.inputs = [...frame.inputs.values()].map(i => ({ label: i.label, part: i.part.name, key: i.key, value: i.value, text: i.text, unit: i.unit, status: i.status }));
+        cell.missing = frame.missing.size ? [...frame.missing] : none;
+        cell.checked = this.revision;
+    }
+    /** The inputs of something kept, as they stand in the text now. */
+    private inputsOf(cell: { readonly inputs: readonly Trace[] }): Input[] {
+        return this.unnoted(() => cell.inputs.map(({ label, part: name, key, value, text, unit, status }) => {
+            const part = this.rig.parts.get(name)!;
+            const computed = status === 'computed';
+            return { label, part, key, value, text, unit, status, result: computed ? this.quantity(part, key) : undefined, given: computed ? undefined : this.given(part, key.split('.')[0]) };
+        }));
     }
     quantityNumber(part: Part, name: string, needed: boolean): number {
         const result = this.quantity(part, name);
@@ -350,25 +526,42 @@ export class Workings {
         return value;
     }
     model<T>(part: Part, m: Model<T>): T {
-        let byName = this.models.get(part);
-        if (!byName) this.models.set(part, (byName = new Map()));
-        let done = byName.get(m.name);
+        const work = this.work.get(part)!;
+        const cell = work.record && this.modelCell(work.record, m);
+        let done = work.models.get(m.name);
         if (!done) {
-            const frame: Frame = { inputs: new Map(), missing: new Set() };
-            this.frames.push(frame);
-            try {
-                done = { value: m.solve(this.views.get(part.name)!), ...frame };
-            } finally {
-                this.frames.pop();
+            const kept = cell && this.kept(cell, part);
+            if (kept) {
+                done = { value: kept.solution, inputs: () => this.inputsOf(cell), missing: cell.missing };
+            } else {
+                const frame: Frame = { inputs: new Map(), missing: new Set() };
+                this.frames.push(frame);
+                try {
+                    const { value, reads } = this.noting(() => m.solve(work.view));
+                    if (cell && reads) {
+                        cell.changed = this.revision;
+                        this.keep(cell, part, { solution: value }, reads, frame);
+                    }
+                    done = { value, inputs: () => frame.inputs.values(), missing: frame.missing };
+                } finally {
+                    this.frames.pop();
+                }
             }
-            byName.set(m.name, done);
+            work.models.set(m.name, done);
         }
+        if (cell && this.reads) this.noteRead(cell);
         const frame = this.frames.at(-1);
         if (frame) {
-            for (const [label, input] of done.inputs) if (!frame.inputs.has(label)) frame.inputs.set(label, input);
+            for (const input of done.inputs()) if (!frame.inputs.has(input.label)) frame.inputs.set(input.label, input);
             for (const label of done.missing) frame.missing.add(label);
         }
         return done.value as T;
+    }
+
+    private modelCell(record: PartRecord, m: Model<unknown>): WorkedCell<{ solution: unknown }> {
+        let cell = record.models.get(m.name);
+        if (!cell) record.models.set(m.name, (cell = new WorkedCell(record, (workings, part) => workings.model(part, m))));
+        return cell;
     }
 
     /** Runs something and tells what it read: how a rule knows on which guesses its finding rests. */
@@ -403,7 +596,11 @@ export class Workings {
     workOutAll(): void {
         for (const part of this.rig.parts.values()) {
             if (part.kind?.statement) continue;
-            for (const entry of part.entries.values()) if (!entry.broken && entry.value?.names && entry.property) this.given(part, entry.key);
+            const seen = new Set<Part>();
+            for (let p: Part | undefined = part; p && !seen.has(p); p = this.baseOf(p)) {
+                seen.add(p);
+                for (const entry of p.entries.values()) if (!entry.broken && entry.value?.names && entry.property) this.given(part, entry.key);
+            }
         }
         for (const name of this.rig.lets.keys()) this.named(name);
     }
@@ -415,6 +612,26 @@ function undefinedName(node: { names: readonly string[]; start: number; end: num
         trouble: true, code: 'unknown-name', message: offering(`${node.names.join('.')} is not a name that this rig knows`, near),
         start: node.start, end: node.end, fix: near ? { title: `Write ${near}`, text: [near, ...node.names.slice(1)].join('.') } : undefined,
     };
+}
+
+/** A result from an earlier reading that came out of the same values; its inputs are looked up when they are asked for. */
+class KeptResult implements Result {
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    readonly missing: readonly string[];
+    readonly remarks: readonly string[];
+    readonly rests: readonly string[];
+    private known: readonly Input[] | undefined;
+    constructor(readonly quantity: Quantity, readonly part: Part, kept: Kept, private readonly find: () => readonly Input[]) {
+        ({ value: this.value, low: this.low, high: this.high, missing: this.missing, remarks: this.remarks, rests: this.rests } = kept);
+    }
+    get status(): Result['status'] {
+        return this.value === this.value ? 'computed' : 'unknown';
+    }
+    get inputs(): readonly Input[] {
+        return (this.known ??= this.find());
+    }
 }
 
 const assumptions = new WeakMap<Property, Matched>();

@@ -10,6 +10,8 @@ const stopKeys = ['stopped-by', 'shut-by', 'opened-by'] as const;
 const needKeys = ['needs', 'open-while', 'shut-while'] as const;
 const otherKeys = ['latched-by', 'sounded-by', 'follows', 'armed-while'] as const;
 const allKeys: readonly string[] = [...stopKeys, ...needKeys, ...otherKeys];
+/** Properties that what is kept here hangs on, beside the paths and which parts there are. */
+export const controlKeys: readonly string[] = [...allKeys, 'senses'];
 const keysByKind = new Map<Kind, readonly string[]>();
 /** Those of the keys above that a kind of part has; for most kinds none. */
 function keysOf(view: View): readonly string[] {
@@ -20,37 +22,47 @@ function keysOf(view: View): readonly string[] {
     return keys;
 }
 
+/** What was found of a rig's control lines: names only, good as long as `Memory.controls` stays the same. */
+export class FoundControls {
+    readonly stoppers = new Map<string, ReadonlySet<string>>();
+    readonly involved = new Map<string, ReadonlySet<string>>();
+    listeners: ReadonlyMap<string, ReadonlySet<string>> | undefined;
+    sensors: ReadonlyMap<string, readonly string[]> | undefined;
+    stopped: ReadonlyMap<string, readonly string[]> | undefined;
+    stackStoppers: ReadonlySet<string> | undefined;
+    sources: readonly string[] | undefined;
+}
+
 export class Controls {
-    private cache = new Map<string, Set<string>>();
-    private parts = new Map<string, Set<string>>();
-    private heard: Map<string, Set<string>> | undefined;
-    private sensors: Map<string, View[]> | undefined;
-    private stopped: Map<string, string[]> | undefined;
-    private stackSet: ReadonlySet<string> | undefined;
-    private sourceList: readonly View[] | undefined;
-    constructor(private readonly workings: Workings) {}
+    constructor(private readonly workings: Workings, private readonly found = new FoundControls()) {}
 
     /**
      * Devices any one of which, dropping or tripping, stops a driven part: its own `stopped-by` and single `needs`, and
      * those of what it needs, all the way up. A device behind an `or` stops nothing by itself and is left out.
      */
     stoppers(name: string): ReadonlySet<string> {
-        let found = this.cache.get(name);
-        if (found) return found;
-        this.cache.set(name, (found = new Set()));
-        const view = this.workings.viewOf(name);
-        if (!view || !keysOf(view).length) return found;
-        for (const key of stopKeys.slice(0, 2)) for (const stop of this.single(view, key)) this.add(found, stop);
-        for (const key of needKeys.slice(0, 1)) for (const need of this.single(view, key)) this.add(found, need);
+        let found = this.found.stoppers.get(name);
+        if (!found) this.found.stoppers.set(name, (found = this.workings.unnoted(() => this.findStoppers(name))));
         return found;
     }
-    private add(found: Set<string>, device: string): void {
-        const own = device.split('.')[0];
-        if (found.has(own)) return;
-        found.add(own);
-        for (const above of this.stoppers(own)) found.add(above);
-        const follows = this.workings.viewOf(own)?.word('follows');
-        if (follows) for (const above of this.stoppers(follows)) found.add(above);
+    private findStoppers(name: string): Set<string> {
+        const found = new Set<string>();
+        const looked = new Set([name]);
+        for (const n of looked) {
+            const view = this.workings.viewOf(n);
+            if (!view || !keysOf(view).length) continue;
+            for (const key of ['stopped-by', 'shut-by', 'needs']) {
+                for (const device of this.single(view, key)) {
+                    const own = device.split('.')[0];
+                    found.add(own);
+                    looked.add(own);
+                }
+            }
+            // A contact that follows another device stops with it.
+            const follows = n === name ? undefined : view.word('follows');
+            if (follows) looked.add(follows);
+        }
+        return found;
     }
     /** Names in a list that stand alone, not behind an `or`. */
     private single(view: View, key: string): string[] {
@@ -58,28 +70,32 @@ export class Controls {
     }
     /** Everything that a device takes part in driving, directly: names of the driven parts. */
     listeners(device: string): string[] {
-        if (!this.heard) {
-            this.heard = new Map();
-            for (const view of this.workings.allViews()) {
-                if (view.part.pattern) continue;
-                const named = keysOf(view).flatMap(key => (key === 'follows' ? [...view.names(key), view.word(key) ?? ''] : view.names(key)));
-                for (const n of named) {
-                    const own = n.split('.')[0];
-                    if (!own || own === view.name) continue;
-                    const list = this.heard.get(own);
-                    if (list) list.add(view.name);
-                    else this.heard.set(own, new Set([view.name]));
-                }
+        this.found.listeners ??= this.workings.unnoted(() => this.findListeners());
+        return [...(this.found.listeners.get(device) ?? [])];
+    }
+    private findListeners(): Map<string, Set<string>> {
+        const heard = new Map<string, Set<string>>();
+        for (const view of this.workings.allViews()) {
+            if (view.part.pattern) continue;
+            const named = keysOf(view).flatMap(key => (key === 'follows' ? [...view.names(key), view.word(key) ?? ''] : view.names(key)));
+            for (const n of named) {
+                const own = n.split('.')[0];
+                if (!own || own === view.name) continue;
+                const list = heard.get(own);
+                if (list) list.add(view.name);
+                else heard.set(own, new Set([view.name]));
             }
         }
-        return [...(this.heard.get(device) ?? [])];
+        return heard;
     }
     /** Every device that has any part in what drives this, those behind an `or` and what starts them included. */
     involved(name: string): ReadonlySet<string> {
-        const known = this.parts.get(name);
-        if (known) return known;
+        let found = this.found.involved.get(name);
+        if (!found) this.found.involved.set(name, (found = this.workings.unnoted(() => this.findInvolved(name))));
+        return found;
+    }
+    private findInvolved(name: string): Set<string> {
         const found = new Set<string>();
-        this.parts.set(name, found);
         const queue = [name];
         for (let n = queue.shift(); n !== undefined; n = queue.shift()) {
             const view = this.workings.viewOf(n);
@@ -115,17 +131,19 @@ export class Controls {
     }
     /** Driven parts that a device stops, directly or by way of contactors and relays. */
     stops(device: string): readonly string[] {
-        if (!this.stopped) {
-            this.stopped = new Map();
-            for (const view of this.workings.allViews()) {
-                for (const stopper of this.stoppers(view.name)) {
-                    const list = this.stopped.get(stopper);
-                    if (list) list.push(view.name);
-                    else this.stopped.set(stopper, [view.name]);
-                }
+        this.found.stopped ??= this.workings.unnoted(() => this.findStopped());
+        return this.found.stopped.get(device) ?? [];
+    }
+    private findStopped(): Map<string, string[]> {
+        const stopped = new Map<string, string[]>();
+        for (const view of this.workings.allViews()) {
+            for (const stopper of this.stoppers(view.name)) {
+                const list = stopped.get(stopper);
+                if (list) list.push(view.name);
+                else stopped.set(stopper, [view.name]);
             }
         }
-        return this.stopped.get(device) ?? [];
+        return stopped;
     }
     /** Trips, analysers and detectors that stop a part. */
     trips(name: string): View[] {
@@ -133,7 +151,7 @@ export class Controls {
     }
     /** What feeds current to the stack and can be stopped: the driven parts on its current path. A charger that fills a battery feeds the battery. */
     sources(): readonly View[] {
-        return (this.sourceList ??= this.findSources());
+        return this.viewsOf((this.found.sources ??= this.workings.unnoted(() => this.findSources().map(v => v.name))));
     }
     private findSources(): View[] {
         const names = new Set(this.workings.paths.on('current'));
@@ -141,23 +159,28 @@ export class Controls {
     }
     /** Devices that stop the making of gas, by any of the sources' chains. */
     stackStoppers(): ReadonlySet<string> {
-        return (this.stackSet ??= new Set(this.sources().flatMap(source => [...this.stoppers(source.name)])));
+        return (this.found.stackStoppers ??= new Set(this.sources().flatMap(source => [...this.stoppers(source.name)])));
     }
     /** Switches, trips, analysers and detectors that sense a quantity: 'bag.volume'. */
     sensing(quantity: string, kinds: readonly string[] = ['switch', 'trip', 'analyser', 'detector', 'sensor']): View[] {
-        if (!this.sensors) {
-            this.sensors = new Map();
-            for (const kind of ['switch', 'trip', 'analyser', 'detector', 'sensor']) {
-                for (const v of this.workings.partsOf(kind)) {
-                    const sensed = this.sensed(v);
-                    if (v.part.pattern || !sensed) continue;
-                    const list = this.sensors.get(sensed);
-                    if (list) list.push(v);
-                    else this.sensors.set(sensed, [v]);
-                }
+        this.found.sensors ??= this.workings.unnoted(() => this.findSensors());
+        return this.viewsOf(this.found.sensors.get(quantity) ?? []).filter(v => kinds.includes(v.kind));
+    }
+    private viewsOf(names: readonly string[]): View[] {
+        return names.map(n => this.workings.viewOf(n)).filter((v): v is View => !!v);
+    }
+    private findSensors(): Map<string, string[]> {
+        const sensors = new Map<string, string[]>();
+        for (const kind of ['switch', 'trip', 'analyser', 'detector', 'sensor']) {
+            for (const v of this.workings.partsOf(kind)) {
+                const sensed = this.sensed(v);
+                if (v.part.pattern || !sensed) continue;
+                const list = sensors.get(sensed);
+                if (list) list.push(v.name);
+                else sensors.set(sensed, [v.name]);
             }
         }
-        return (this.sensors.get(quantity) ?? []).filter(v => kinds.includes(v.kind));
+        return sensors;
     }
     /** What a switch senses, as 'part.quantity'. */
     sensed(view: View): string | undefined {

@@ -15,15 +15,20 @@ export interface Link {
 const noLinks: readonly Link[] = [];
 
 export class Paths {
-    readonly links: readonly Link[];
+    private readonly all: readonly Link[];
+    private readonly anyBroken: boolean;
     /** By medium, then by name. */
     private readonly out = new Map<string, Map<string, Link[]>>();
     private readonly into = new Map<string, Map<string, Link[]>>();
     private readonly ends: ReadonlySet<string>;
-    private readonly found = new Map<string, unknown>();
     private readonly media = new Map<string, Set<string>>();
 
-    constructor(rig: Rig) {
+    /**
+     * @param found what was found before in paths that joined the same; names only, no places
+     * @param note is told by which medium the paths are read, each time; undefined: by all of them
+     */
+    constructor(rig: Rig, private readonly found: (medium: string) => Map<string, unknown> = nothingFound(), private readonly note: (medium: string | undefined) => void = () => {}) {
+        this.anyBroken = rig.paths.some(p => p.broken);
         const links: Link[] = [];
         for (const path of rig.paths) {
             for (let i = 1; i < path.stops.length; i++) {
@@ -39,36 +44,49 @@ export class Paths {
                 }
             }
         }
-        this.links = links;
+        this.all = links;
         // A part may bear such a name: then it is the part.
         this.ends = new Set([...pathEnds].filter(n => !rig.parts.has(n)));
     }
+    /** Every link of every path, in the order of the text. */
+    get links(): readonly Link[] {
+        this.note(undefined);
+        return this.all;
+    }
+    /** Whether some path could not be read in full. */
+    get broken(): boolean {
+        this.note(undefined);
+        return this.anyBroken;
+    }
     /** Links that leave a part. */
     from(name: string, medium: Medium): readonly Link[] {
+        this.note(medium);
         return this.out.get(medium)?.get(name) ?? noLinks;
     }
     /** Links that lead to a part. */
     to(name: string, medium: Medium): readonly Link[] {
+        this.note(medium);
         return this.into.get(medium)?.get(name) ?? noLinks;
     }
     /** Names of the parts that come after a part, near ones first; ends such as outdoors included. */
     after(name: string, medium: Medium): readonly string[] {
-        return this.once(`after ${medium} ${name}`, () => this.search(name, n => this.from(n, medium).map(l => l.to.name)));
+        return this.once(medium, `after ${medium} ${name}`, () => this.search(name, n => this.from(n, medium).map(l => l.to.name)));
     }
     /** Names of the parts that come before a part, near ones first. */
     before(name: string, medium: Medium): readonly string[] {
-        return this.once(`before ${medium} ${name}`, () => this.search(name, n => this.to(n, medium).map(l => l.from.name)));
+        return this.once(medium, `before ${medium} ${name}`, () => this.search(name, n => this.to(n, medium).map(l => l.from.name)));
     }
     /** Every part on a path of a medium, in the order of the text. */
     on(medium: Medium): readonly string[] {
-        return this.once(`on ${medium}`, () => {
+        return this.once(medium, `on ${medium}`, () => {
             const names = new Set<string>();
-            for (const l of this.links) if (l.medium === medium) names.add(l.from.name).add(l.to.name);
+            for (const l of this.all) if (l.medium === medium) names.add(l.from.name).add(l.to.name);
             return [...names].filter(n => !this.ends.has(n));
         });
     }
     /** The media whose paths touch a part. */
     mediaOf(name: string): ReadonlySet<string> {
+        this.note(undefined);
         return this.media.get(name) ?? none;
     }
     /** Names joined to a part by a medium, in either direction, path ends included. */
@@ -102,7 +120,7 @@ export class Paths {
     }
     /** A route from one part to another, both included, or undefined. The shortest; first in the text among equals. */
     route(from: string, to: string, medium: Medium): readonly string[] | undefined {
-        return this.once(`route ${medium} ${from} ${to}`, () => this.findRoute(from, to, medium));
+        return this.once(medium, `route ${medium} ${from} ${to}`, () => this.findRoute(from, to, medium));
     }
     private findRoute(from: string, to: string, medium: Medium): string[] | undefined {
         const cameFrom = new Map<string, string | undefined>([[from, undefined]]);
@@ -127,7 +145,7 @@ export class Paths {
     }
     /** All routes from a part to where the medium ends, at most 64, none visiting a part twice. */
     routes(from: string, medium: Medium): readonly (readonly string[])[] {
-        return this.once(`routes ${medium} ${from}`, () => this.findRoutes(from, medium));
+        return this.once(medium, `routes ${medium} ${from}`, () => this.findRoutes(from, medium));
     }
     private findRoutes(from: string, medium: Medium): string[][] {
         const routes: string[][] = [];
@@ -142,7 +160,8 @@ export class Paths {
     }
     /** Where a part is named in the paths of a medium (first place), for a finding to point at. */
     place(name: string, medium?: Medium): Span | undefined {
-        for (const l of this.links) {
+        this.note(medium);
+        for (const l of this.all) {
             if (medium && l.medium !== medium) continue;
             if (l.from.name === name) return l.from.span;
             if (l.to.name === name) return l.to.span;
@@ -150,10 +169,12 @@ export class Paths {
         return undefined;
     }
     /** The paths do not change: what was found once is kept. */
-    private once<T>(key: string, find: () => T): T {
-        if (this.found.has(key)) return this.found.get(key) as T;
+    private once<T>(medium: Medium, key: string, find: () => T): T {
+        this.note(medium);
+        const found = this.found(medium);
+        if (found.has(key)) return found.get(key) as T;
         const result = find();
-        this.found.set(key, result);
+        found.set(key, result);
         return result;
     }
     private search(start: string, next: (name: string) => string[]): string[] {
@@ -168,6 +189,15 @@ export class Paths {
     }
 }
 const none: ReadonlySet<string> = new Set();
+/** Drawers for what is found in the paths of each medium. */
+export function nothingFound(): (medium: string) => Map<string, unknown> {
+    const drawers = new Map<string, Map<string, unknown>>();
+    return medium => {
+        let drawer = drawers.get(medium);
+        if (!drawer) drawers.set(medium, (drawer = new Map()));
+        return drawer;
+    };
+}
 
 function push(map: Map<string, Map<string, Link[]>>, medium: string, name: string, link: Link): void {
     let byName = map.get(medium);

@@ -20,7 +20,7 @@ export function setValue(v: View, key: string, text: string, title = `Set ${v.na
 }
 /** Adds `key: text` to a part's block; opens a block where there is none. Undefined for a part that stands in no text. */
 export function addition(v: View, key: string, text: string): { span: Span; text: string } | undefined {
-    return additionTo(v.rig, v.part, key, text);
+    return additionTo(v.written, v.part, key, text);
 }
 export function additionTo(rig: Rig, part: Part, key: string, text: string): { span: Span; text: string } | undefined {
     const page = pageOf(rig, part.file);
@@ -50,14 +50,14 @@ function endOfLine(text: string, offset: number): number {
 }
 /** Puts new lines after a part's block. */
 export function insertAfter(v: View, text: string, title: string): Fix | undefined {
-    const page = pageOf(v.rig, v.part.file);
+    const page = pageOf(v.written, v.part.file);
     if (!page) return undefined;
     const at = v.part.implied ? page.text.trimEnd().length : endOfLine(page.text, v.part.span.end);
     return { title, edits: [{ span: { file: v.part.file, start: at, end: at }, text: `\n\n${text}` }] };
 }
 /** Puts new lines at the end of the rig's own file. */
 export function append(v: View, text: string, title: string): Fix {
-    const page = pageOf(v.rig, v.rig.root)!;
+    const page = pageOf(v.written, v.written.root)!;
     const at = page.text.trimEnd().length;
     return { title, edits: [{ span: { file: page.file, start: at, end: at }, text: `\n\n${text}\n` }] };
 }

@@ -21,7 +21,7 @@ export function stackGuards(v: View, quantity: string, side: 'above' | 'below'):
 
 /** Declares a trip behind a part and lets it stop what feeds the stack. Undefined where there is nothing to stop. */
 export function addStackTrip(v: View, name: string, lines: Readonly<Record<string, string>>, title: string): Fix | undefined {
-    const { rig } = v;
+    const { written: rig } = v;
     const source = v.controls.sources()[0];
     if (!source || rig.parts.has(name)) return undefined;
     // What latches is stopped rather than the supply itself, so that it stays off until somebody has looked.

@@ -2,7 +2,8 @@
 import { nearest, offering } from '../values/nearest.js';
 import { duration } from '../units/format.js';
 import type { View } from '../quantities/view.js';
-import type { Input, Result, Workings } from '../quantities/workings.js';
+import type { Cell } from '../quantities/memory.js';
+import { guessesIn, type Workings } from '../quantities/workings.js';
 import { stages, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
 import type { Finding, Rule, Severity, Tell, Telling } from './define.js';
 import { allRules, ruleNamed } from './index.js';
@@ -22,37 +23,30 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Finding[]
     for (const page of rig.pages) for (const p of page.problems) findings.push(fromProblem(p));
     for (const p of rig.problems) findings.push(fromProblem(p));
 
-    const lacking: { v: View; key: string; what: string }[] = [];
+    const lacking: Lack[] = [];
     const toDo: Rule[] = [];
     const reached = (stage: Stage) => stages.indexOf(rig.stage) >= stages.indexOf(stage);
-    const teller = (told: Telling[], missed: typeof lacking) => Object.assign((t: Telling) => void told.push(t), {
-        cannotCheck: (v: View, key: string, what: string) => void missed.push({ v, key, what }), today: options.today, stage: rig.stage, reached, workings,
-    }) as Tell;
+    const listener = new Listener(workings, options.today, reached);
+    const before = keptOf(workings, options.today);
     const mayJudge = !rig.isLibrary && rig.pages[0]?.sort !== 'page';
     if (mayJudge) {
         for (const rule of allRules) {
             if (!rule.check) continue;
-            const told: Telling[] = [];
-            const from = options.times && options.clock?.();
             const asked = askedOf(rule, workings);
             if (!asked.length) continue;
-            const tell = teller(told, lacking);
-            for (const v of asked) rule.check(v, tell);
-            if (from !== undefined) options.times!.set(rule.name, (options.times!.get(rule.name) ?? 0) + options.clock!() - from);
-            if (rule.from && !reached(rule.from)) {
-                if (told.length) toDo.push(rule);
-                continue;
+            const from = options.times && options.clock?.();
+            const early = !!rule.from && !reached(rule.from);
+            let spoke = false;
+            for (const v of asked) {
+                const answer = ask(rule, v, listener, before, early);
+                for (const l of answer.lacking) lacking.push(l);
+                spoke ||= answer.spoke;
+                for (const t of answer.told) findings.push(fromTelling(rule, t, answer.rests));
             }
-            if (!told.length) continue;
-            // Rules decide by what they read and nothing else: the few that spoke are asked again, to see what they rest on.
-            const again = teller([], []);
-            const { inputs } = workings.watch(() => {
-                for (const v of asked) rule.check!(v, again);
-            });
-            const rests = guesses(inputs);
-            for (const t of told) findings.push(fromTelling(rule, t, rests));
+            if (early && spoke) toDo.push(rule);
+            if (from !== undefined) options.times!.set(rule.name, (options.times!.get(rule.name) ?? 0) + options.clock!() - from);
         }
-        cannotCheck(rig, lacking, reached('built'), findings);
+        cannotCheck(workings, lacking, reached('built'), findings);
         if (toDo.length && reached('drawn')) {
             const span = rig.pages[0].stage?.span ?? rig.pages[0].title?.span ?? { file: rig.root, start: 0, end: 1 };
             findings.push(make('to-do-before-first-gas', span, `Before first gas, ${toDo.length === 1 ? 'one thing is' : `${toDo.length} things are`} still to do: ${toDo.map(r => r.name).join(', ')}.`));
@@ -68,6 +62,76 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Finding[]
 }
 const rank = (s: Severity) => (s === 'error' ? 0 : s === 'warning' ? 1 : 2);
 
+/** What a life-guarding check lacks; the part by its name. */
+interface Lack {
+    readonly part: string;
+    readonly key: string;
+    readonly what: string;
+}
+/** What a rule said of a part. */
+interface Answer {
+    readonly spoke: boolean;
+    readonly told: readonly Telling[];
+    readonly lacking: readonly Lack[];
+    /** Assumed values that it rests on. */
+    readonly rests: readonly string[];
+}
+/** An answer from an earlier reading of the rig: it would be the same, places aside, while all that it read is the same. */
+interface KeptAnswer extends Answer {
+    readonly kind: string;
+    readonly reads: readonly Cell[];
+    at: number;
+}
+type KeptAnswers = Map<Rule, Map<string, KeptAnswer>>;
+
+/** Takes down what one check tells. */
+class Listener {
+    private told: Telling[] = [];
+    private lacking: Lack[] = [];
+    private readonly tell: Tell;
+    constructor(readonly workings: Workings, today: string | undefined, reached: (stage: Stage) => boolean) {
+        this.tell = Object.assign((t: Telling) => void this.told.push(t), {
+            cannotCheck: (v: View, key: string, what: string) => void this.lacking.push({ part: v.name, key, what }),
+            today, stage: workings.rig.stage, reached,
+        }) as Tell;
+        Object.defineProperty(this.tell, 'workings', { get: () => (workings.noteCell('whole'), workings) });
+    }
+    listen(rule: Rule, v: View): { told: Telling[]; lacking: Lack[] } {
+        this.told = [];
+        this.lacking = [];
+        rule.check!(v, this.tell);
+        return { told: this.told, lacking: this.lacking };
+    }
+}
+
+const kept = new WeakMap<object, { today: string | undefined; answers: KeptAnswers }>();
+/** Answers kept from the reading before; undefined where nothing is kept. */
+function keptOf(workings: Workings, today: string | undefined): KeptAnswers | undefined {
+    if (!workings.generation) return undefined;
+    let known = kept.get(workings.generation);
+    if (known?.today !== today) known = undefined;
+    if (!known) kept.set(workings.generation, (known = { today, answers: new Map() }));
+    return known.answers;
+}
+/** @param early the rule speaks from a later stage on: only whether it would speak counts */
+function ask(rule: Rule, v: View, listener: Listener, before: KeptAnswers | undefined, early: boolean): Answer {
+    const { workings } = listener;
+    let byPart = before?.get(rule);
+    if (before && !byPart) before.set(rule, (byPart = new Map()));
+    const last = byPart?.get(v.name);
+    const same = last?.kind === v.kind && workings.stillHolds(last.reads, last.at);
+    if (same) last.at = workings.revision;
+    if (same && (early || !last.spoke)) return last;
+    // Places move with every edit: of what was told only that something was is kept.
+    if (same) return { ...last, told: listener.listen(rule, v).told };
+    const { value: { told, lacking }, reads } = workings.noting(() => listener.listen(rule, v));
+    const spoke = told.length > 0;
+    // Rules decide by what they read and nothing else: the few that spoke are asked again, to see what they rest on.
+    const rests = early || !spoke ? [] : guessesIn(workings.watch(() => listener.listen(rule, v)).inputs);
+    if (reads && byPart) byPart.set(v.name, { spoke, told: [], lacking, rests, kind: v.kind, reads, at: workings.revision });
+    return { spoke, told: early ? [] : told, lacking, rests };
+}
+
 function askedOf(rule: Rule, workings: Workings): readonly View[] {
     if (rule.on === 'rig') {
         const site = workings.partsOf('site')[0];
@@ -75,23 +139,6 @@ function askedOf(rule: Rule, workings: Workings): readonly View[] {
     }
     return typeof rule.on === 'string' ? workings.livePartsOf(rule.on) : (rule.on ?? []).flatMap(kind => workings.livePartsOf(kind));
 }
-/** Labels of the assumed values that some inputs rest on, however far up. */
-function guesses(inputs: readonly Input[]): string[] {
-    const found = new Set<string>();
-    const seen = new Set<Result>();
-    const visit = (list: readonly Input[]) => {
-        for (const i of list) {
-            if (i.status === 'assumed') found.add(i.label);
-            if (i.result && !seen.has(i.result)) {
-                seen.add(i.result);
-                visit(i.result.inputs);
-            }
-        }
-    };
-    visit(inputs);
-    return [...found];
-}
-
 function fromTelling(rule: Rule, t: Telling, rests: readonly string[]): Finding {
     return {
         rule: rule.name, severity: t.severity ?? rule.severity, message: t.message, why: t.why ?? rule.why, source: t.source ?? rule.source,
@@ -114,17 +161,19 @@ function widen(span: Span): Span {
 }
 
 /** One finding per part at stage built; one in all, naming the next decision, before. */
-function cannotCheck(rig: Rig, lacking: readonly { v: View; key: string; what: string }[], built: boolean, findings: Finding[]): void {
+function cannotCheck(workings: Workings, lacking: readonly Lack[], built: boolean, findings: Finding[]): void {
     if (!lacking.length) return;
-    const byPart = new Map<View, { keys: Set<string>; what: Set<string> }>();
-    for (const { v, key, what } of lacking) {
-        const entry = byPart.get(v) ?? { keys: new Set<string>(), what: new Set<string>() };
+    const { rig } = workings;
+    const byPart = new Map<string, { keys: Set<string>; what: Set<string> }>();
+    for (const { part, key, what } of lacking) {
+        const entry = byPart.get(part) ?? { keys: new Set<string>(), what: new Set<string>() };
         entry.keys.add(key);
         entry.what.add(what);
-        byPart.set(v, entry);
+        byPart.set(part, entry);
     }
     if (built) {
-        for (const [v, { keys, what }] of byPart) {
+        for (const [name, { keys, what }] of byPart) {
+            const v = workings.viewOf(name)!;
             const list = [...keys].slice(0, 3).map(k => `${v.name}.${k}`).join(', ');
             findings.push(make('cannot-check-a-hazard', v.part.implied ? rig.pages[0].title?.span ?? v.at() : v.at(),
                 `Cannot check ${[...what].slice(0, 3).join('; ')}, because ${list} ${keys.size > 1 ? 'are' : 'is'} not given.`, { severity: 'warning', guardsLife: true }));
@@ -133,7 +182,7 @@ function cannotCheck(rig: Rig, lacking: readonly { v: View; key: string; what: s
     }
     // How many checks wait for each unknown: the three that unlock most are named.
     const waits = new Map<string, number>();
-    for (const { v, key } of lacking) waits.set(`${v.name}.${key}`, (waits.get(`${v.name}.${key}`) ?? 0) + 1);
+    for (const { part, key } of lacking) waits.set(`${part}.${key}`, (waits.get(`${part}.${key}`) ?? 0) + 1);
     const first = [...waits].sort((a, b) => b[1] - a[1]).slice(0, 3).map(([k]) => k);
     const span = rig.pages[0].title?.span ?? { file: rig.root, start: 0, end: 1 };
     findings.push(make('cannot-check-a-hazard', span, `Next to decide: ${first.join(', ')}. ${lacking.length} check${lacking.length > 1 ? 's' : ''} that guard${lacking.length > 1 ? '' : 's'} life ${lacking.length > 1 ? 'wait' : 'waits'} for what is not given yet.`, { severity: 'hint', guardsLife: true }));

@@ -30,7 +30,7 @@ export function addToList(v: View, key: string, item: string, title: string): Fi
 /** A name for a new part that is not taken: `name`, else `name-2`, `name-3` ... */
 export function freeName(v: View, name: string): string {
     let free = name;
-    for (let n = 2; v.rig.parts.has(free); n++) free = `${name}-${n}`;
+    for (let n = 2; v.written.parts.has(free); n++) free = `${name}-${n}`;
     return free;
 }
 /** The edits of several fixes as one. */

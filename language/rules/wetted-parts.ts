@@ -1,6 +1,6 @@
 /** Which parts lye wets, and what they are made of: read by the rules on materials. */
 import type { View } from '../quantities/view.js';
-import type { Rig, Span } from '../rig/rig.js';
+import type { Span } from '../rig/rig.js';
 import { materials, type Material } from '../vocabulary/materials.js';
 
 export interface WettedPart {
@@ -17,20 +17,14 @@ export interface WettedPart {
     readonly vessel: boolean;
 }
 
-const known = new WeakMap<Rig, readonly WettedPart[]>();
 /** Every wetted part whose material is said, plates and separators left out: they have rules of their own. */
 export function wettedParts(v: View): readonly WettedPart[] {
-    let found = known.get(v.rig);
-    if (!found) known.set(v.rig, (found = findWetted(v)));
-    return found;
-}
-function findWetted(v: View): WettedPart[] {
     const found: WettedPart[] = [];
     const add = (part: View, key: string, what: string, vessel = false) => {
         const { status, from } = part.given(key.split('.')[0]);
         const name = part.word(key);
         // Where one part is like another of the rig, the other is told.
-        if (!name || (status !== 'stated' && status !== 'like') || (from && v.rig.parts.has(from.name))) return;
+        if (!name || (status !== 'stated' && status !== 'like') || (from && v.other(from.name))) return;
         found.push({ part, what, name, material: materials.get(name), at: part.atSlot(key), own: status === 'stated', vessel });
     };
     for (const s of v.all('stack')) {

@@ -16,7 +16,7 @@ export default defineRule({
     check(v, tell) {
         const kind = (n: string) => v.other(n)?.kind ?? '';
         for (const gas of ['hydrogen', 'oxygen'] as const) {
-            if (!v.paths.from(v.name, gas).length || v.rig.paths.some(p => p.broken)) continue;
+            if (!v.paths.from(v.name, gas).length || v.paths.broken) continue;
             const routes = v.paths.routes(v.name, gas);
             const shutting = (n: string) => ['valve', 'check-valve', 'filter', 'dryer', 'compressor', 'regulator', 'cylinder', 'balloon', 'fuel-cell'].includes(kind(n)) && !(kind(n) === 'valve' && v.other(n)!.word('if-unpowered') === 'opens' && v.other(n)!.names('shut-while').length);
             const soft = (n: string) => kind(n) === 'bubbler' && v.other(n)!.word('lid') === 'blow-off' || kind(n) === 'column' && v.other(n)!.word('lid.sort') === 'blow-off' || v.other(n)?.word('overflow') === 'outdoors';

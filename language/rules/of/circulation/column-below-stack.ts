@@ -19,7 +19,7 @@ export default defineRule({
         if (!stack || v.all('circulation-pump').length) return;
         // Where one column is like the other, it is told once.
         const from = v.given('base-height').from;
-        if (from && v.rig.parts.has(from.name)) return;
+        if (from && v.other(from.name)) return;
         if (top !== top || base !== base) {
             if (top === top) tell.cannotCheck(v, 'base-height', 'that the cells stay flooded');
             else if (base === base) tell.cannotCheck(stack, 'top-height', 'that the cells stay flooded');

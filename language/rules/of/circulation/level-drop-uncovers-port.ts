@@ -42,7 +42,7 @@ export default defineRule({
         const depth = `${Math.round(deeper * 1000)} mm`;
         // Where one column is like the other, it is told once.
         const from = v.given('return-port').from;
-        if (from && v.rig.parts.has(from.name) && v.says('bore') === 'like') return;
+        if (from && v.other(from.name) && v.says('bore') === 'like') return;
         const drops = `The level falls ${show(speed, 'mm/h', 2)}: the port of ${v.name} is bare after ${duration(time)}, ` +
             `and water comes only after ${duration(run)}.`;
         if (stops.length) {

@@ -13,7 +13,7 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         const ends = new Set(['vent', 'burner', 'balloon', 'fuel-cell', 'engine', 'bag', 'gasometer', 'cylinder', 'gauge', 'purge-point', 'bleed', 'meter', 'stack']);
-        const broken = v.rig.paths.some(p => p.broken);
+        const broken = v.paths.broken;
         if (broken || !v.the('stack')) return;
         const stack = v.the('stack')!;
         const said = new Set<string>();

@@ -13,6 +13,6 @@ export default defineRule({
         if (!v.the('stack') || tell.stage === 'idea' || v.said('permission') || v.says('permission') === 'unknown') return;
         const kept = stores(v).filter(s => v.paths.mediaOf(s.name).has('hydrogen'));
         if (!kept.length) return;
-        tell({ at: v.part.implied ? v.rig.pages[0].title?.span ?? v.at() : v.at(), message: `Has the fire authority been asked, and the insurer? ${kept[0].name} keeps hydrogen; local rules decide.` });
+        tell({ at: v.part.implied ? v.written.pages[0].title?.span ?? v.at() : v.at(), message: `Has the fire authority been asked, and the insurer? ${kept[0].name} keeps hydrogen; local rules decide.` });
     },
 });

@@ -12,7 +12,7 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         if (!v.the('stack') || v.word('place') || v.part.entries.has('place')) return;
-        const title = v.rig.pages[0].title?.span;
+        const title = v.written.pages[0].title?.span;
         tell({
             at: v.part.implied ? title ?? v.at() : v.at(), severity: missing(tell, 'warning'), message: 'Where does it stand? Outdoors, open-shelter, shed, garage, room: what a leak can do depends on it.',
             fixes: defined(v.part.implied ? undefined : setValue(v, 'place', 'open-shelter', 'Plan it in an open shelter')),

@@ -21,7 +21,7 @@ export default defineRule({
             if (before.some(n => v.other(n)?.kind === 'valve' && v.other(n)!.word('sort') === 'hand') || v.other(link.to.name)?.kind === 'valve') continue;
             tell({
                 at: link.to.span, severity: missing(tell, 'error'), message: `Nothing shuts ${v.name} off by hand before ${link.to.name}: a burning leak cannot be ended.`,
-                fixes: v.rig.parts.has('valve') ? [] : [insertBefore(link, 'valve', `Put a hand valve before ${link.to.name}`)],
+                fixes: v.written.parts.has('valve') ? [] : [insertBefore(link, 'valve', `Put a hand valve before ${link.to.name}`)],
             });
         }
     },

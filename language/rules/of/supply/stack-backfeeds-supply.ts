@@ -22,15 +22,14 @@ export default defineRule({
         const link = v.paths.from(v.name, 'current')[0];
         const current = stack!.maybeQ('current');
         const rating = [5, 10, 15, 20, 30, 40, 60, 80, 100, 150, 200].find(a => a >= 1.5 * current);
-        const page = v.rig.pages.find(p => p.file === v.part.file);
         const declared = insertAfter(v, `diode blocking { rating: ${rating} A }`, '');
         const onPath = link && { span: { ...link.from.span, start: link.from.span.end }, text: ' -> blocking' };
-        const free = !v.rig.parts.has('blocking');
+        const free = !v.written.parts.has('blocking');
         tell({
             at: v.part.entries.has('back-feeds') ? v.at('back-feeds') : v.at(),
             message: `Switched off, ${digits(cells)} cells hold ${show(1.2 * cells, 'V', 2)} to ${show(1.5 * cells, 'V', 2)} at first and ` +
                 `push current back into ${v.name}; no diode stands between.`,
-            fixes: page && rating && declared && free
+            fixes: rating && declared && free
                 ? [{ title: `Put a diode for ${rating} A between`, edits: [...(onPath ? [onPath] : []), ...declared.edits] }]
                 : [],
         });
