@@ -87,30 +87,30 @@ export function applyFix(text: string, file: string, fix: Fix): string {
     }
     return out;
 }
-/**
- * What a fix would newly raise: its findings of error or warning that were not there before. A fix that raises an error is
- * not worth offering.
- */
-export function raisedBy(fix: Fix, before: Analysis, textOf: (file: string) => string | undefined, options: AnalyseOptions = {}): Finding[] {
-    const after = new Analyst(f => {
-        const text = textOf(f);
-        return text === undefined ? undefined : applyFix(text, f, fix);
-    }).analyse(before.rig.root, options);
-    const count = (list: readonly Finding[]) => {
-        const m = new Map<string, number>();
-        for (const f of list) if (f.severity !== 'hint') m.set(f.rule, (m.get(f.rule) ?? 0) + 1);
-        return m;
-    };
-    const had = count(before.findings);
-    return after.findings.filter(f => {
-        if (f.severity === 'hint') return false;
-        const left = had.get(f.rule) ?? 0;
-        if (left > 0) {
+/** Tries fixes on the text of a rig. One trial after the other costs little: each differs from the last by two small edits. */
+export class Trials {
+    private textOf: (file: string) => string | undefined = () => undefined;
+    private readonly analyst = new Analyst(file => this.textOf(file));
+
+    /**
+     * What a fix would newly raise: its findings of error or warning that were not there before. A fix that raises an error
+     * is not worth offering.
+     */
+    raisedBy(fix: Fix, before: Analysis, textOf: (file: string) => string | undefined, options: AnalyseOptions = {}): Finding[] {
+        this.textOf = file => {
+            const text = textOf(file);
+            return text === undefined ? undefined : applyFix(text, file, fix);
+        };
+        const after = this.analyst.analyse(before.rig.root, options);
+        const had = new Map<string, number>();
+        for (const f of before.findings) if (f.severity !== 'hint') had.set(f.rule, (had.get(f.rule) ?? 0) + 1);
+        return after.findings.filter(f => {
+            if (f.severity === 'hint') return false;
+            const left = had.get(f.rule) ?? 0;
             had.set(f.rule, left - 1);
-            return false;
-        }
-        return true;
-    });
+            return left <= 0;
+        });
+    }
 }
 
 export type { Finding, Fix, Page, Rig };

@@ -277,9 +277,12 @@ function saysTheSame(a: Part, b: Part): boolean {
     return true;
 }
 const feeds: ReadonlySet<string> = new Set(['supply', 'transformer', 'charger', 'battery']);
+const driving = new Map<string, boolean>();
 /** Whether the control lines of a rig can hang on a part. */
 function drives(part: Part): boolean {
-    return feeds.has(part.kindWord) || !part.kind || controlKeys.some(key => part.kind!.properties[key] !== undefined);
+    let known = driving.get(part.kindWord);
+    if (known === undefined) driving.set(part.kindWord, (known = feeds.has(part.kindWord) || !part.kind || controlKeys.some(key => part.kind!.properties[key] !== undefined)));
+    return known;
 }
 function controlsDiffer(a: Part, b: Part): boolean {
     return a.kindWord !== b.kindWord || a.pattern !== b.pattern || a.base?.name !== b.base?.name || controlKeys.some(key => {

@@ -284,7 +284,6 @@ export class Workings {
         const key = `${part.name}.${entry.key}`;
         if (this.running.includes(key)) {
             this.tellCircle(key, entry.span);
-            entry.broken = true;
             return { facts: noFacts, rows: [], problems: [{ start: 0, end: 1, code: 'circular-reference', message: '' }], needsRig: false };
         }
         this.running.push(key);

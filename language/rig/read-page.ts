@@ -9,6 +9,7 @@ import { nearest, offering } from '../values/nearest.js';
 import { parseValue, walk, type Node, type ParsedValue } from '../values/parse-value.js';
 import { media, type Kind, type Property } from '../vocabulary/define.js';
 import { kindCalled, kinds } from '../vocabulary/index.js';
+import { again, keep } from './kept-items.js';
 import { stages, type Allowance, type Entry, type Expectation, type Fix, type Named, type Occurrence, type Page, type Part, type Path, type Problem, type Span, type Stage, type Stop, type Use } from './rig.js';
 
 /** Parsed values by their text, kept from one reading to the next as long as the text stands somewhere. */
@@ -58,7 +59,8 @@ class PageReader {
     constructor(private readonly file: string, private readonly frame: Frame, private readonly values: ValueStore) {}
 
     read(): Page {
-        const flat: { item: Item; at: number }[] = this.frame.pieces.flatMap(p => p.items.map(item => ({ item, at: p.at })));
+        const flat: { item: Item; at: number }[] = [];
+        for (const p of this.frame.pieces) for (const item of p.items) flat.push({ item, at: p.at });
         /** A header whose { is missing, or a part that a stray } closed too early: takes the properties that follow. */
         let waiting: Building | undefined;
         let orphans: { first: Span; keys: string[]; last: Span } | undefined;
@@ -99,7 +101,7 @@ class PageReader {
             switch (item.is) {
                 case 'line':
                     waiting = undefined;
-                    this.line(item);
+                    if (!this.again(item)) this.keeping(item, item.word !== 'rig' && item.word !== 'library', () => this.line(item));
                     break;
                 case 'stray':
                     if (!waiting?.told) this.problem('brace-missing', this.span(item.start, item.end), 'This } closes nothing.', [{ title: 'Take it away', edits: [{ span: this.span(item.start, item.end), text: '' }] }]);
@@ -109,9 +111,14 @@ class PageReader {
                     this.junk(item.text, this.span(item.start, item.end));
                     break;
                 case 'block': {
-                    const part = this.block(item);
+                    if (this.again(item)) {
+                        waiting = undefined;
+                        break;
+                    }
+                    const whole = item.closeAt !== undefined && !this.closedOddly(item);
+                    const part = this.keeping(item, whole, () => this.block(item));
                     if (!item.items) waiting = part;
-                    else if (part && item.closeAt !== undefined && this.closedOddly(item)) {
+                    else if (part && item.closeAt !== undefined && !whole) {
                         waiting = part;
                         part.closeAt = at + item.closeAt;
                     } else waiting = undefined;
@@ -124,6 +131,34 @@ class PageReader {
             file: this.file, text: this.frame.text, sort: this.sort, title: this.title, stage: this.stage, parts: this.parts, lets: this.lets,
             paths: this.paths, expects: this.expects, allows: this.allows, uses: this.uses, problems: this.problems, occurrences: this.occurrences,
         };
+    }
+
+    // ---- what did not change --------------------------------------------------------------------------------------
+
+    /** Takes over what an item added before; false if it must be read. */
+    private again(item: BlockItem | LineItem): boolean {
+        const added = again(item, this.file, this.at, () => this.noteAbove(this.at + item.start));
+        if (!added) return false;
+        this.parts.push(...added.parts as Building[]);
+        this.lets.push(...added.lets);
+        this.paths.push(...added.paths);
+        this.expects.push(...added.expects);
+        this.allows.push(...added.allows);
+        this.uses.push(...added.uses);
+        for (const o of added.occurrences) this.occurrences.push(o);
+        return true;
+    }
+    /** Reads an item and keeps what it added, if it may be kept and nothing was wrong with it. */
+    private keeping<T>(item: BlockItem | LineItem, may: boolean, read: () => T): T {
+        const from = [this.parts, this.lets, this.paths, this.expects, this.allows, this.uses, this.occurrences, this.problems].map(list => list.length);
+        const result = read();
+        if (may && this.problems.length === from[7]) {
+            keep(item, this.file, this.at, this.noteAbove(this.at + item.start), {
+                parts: this.parts.slice(from[0]), lets: this.lets.slice(from[1]), paths: this.paths.slice(from[2]), expects: this.expects.slice(from[3]),
+                allows: this.allows.slice(from[4]), uses: this.uses.slice(from[5]), occurrences: this.occurrences.slice(from[6]),
+            });
+        }
+        return result;
     }
 
     // ---- small tools --------------------------------------------------------------------------------------------

@@ -3,7 +3,7 @@
  * asks gets the answer for the text on screen. This file knows no protocol but its plain data types.
  */
 import type { ClientCapabilities } from 'vscode-languageserver';
-import { Analyst, raisedBy, type Analysis, type Finding, type Fix } from '../../language/index.js';
+import { Analyst, Trials, type Analysis, type Finding, type Fix } from '../../language/index.js';
 import { resolveUse, shippedText } from '../../language/rig/assemble.js';
 import { Lines } from '../../language/rig/lines.js';
 import type { Page, Span } from '../../language/rig/rig.js';
@@ -69,6 +69,7 @@ export class House {
     private readonly looked = new Set<string>();
     private readonly worked = new Map<string, Worked>();
     private analyst = this.newAnalyst();
+    private trials = new Trials();
     private readonly raised = new WeakMap<Fix, { analysis: Analysis; raised: readonly Finding[] }>();
 
     // ---- texts ----------------------------------------------------------------------------------------------------
@@ -113,6 +114,8 @@ export class House {
         } else {
             this.docs.delete(uri);
             this.analyst.forget(uri);
+            // What was tried on it need not be kept either.
+            this.trials = new Trials();
         }
         this.markStale(uri);
         const roots = new Set(this.roots());
@@ -262,8 +265,9 @@ export class House {
         if (known?.analysis === analysis) return known.raised;
         let raised: readonly Finding[];
         try {
-            raised = raisedBy(fix, analysis, u => this.docs.get(u)?.text, { today: this.today });
+            raised = this.trials.raisedBy(fix, analysis, u => this.docs.get(u)?.text, { today: this.today });
         } catch (error) {
+            this.trials = new Trials();
             this.failed(error);
             raised = [];
         }
