@@ -38,7 +38,7 @@ const isoDate = (text: unknown) => (typeof text === 'string' && /^\d{4}-\d{2}-\d
 /** Registers everything on a connection and listens. */
 export function serve(connection: Connection, surroundings: Surroundings): House {
     const house = new House();
-    const published = new Map<string, string>();
+    const published = new Map<string, readonly Diagnostic[]>();
     const edited = new Set<string>();
     const awaited = new Map<string, number>();
     let given: Options = {};
@@ -167,11 +167,12 @@ export function serve(connection: Connection, surroundings: Surroundings): House
         }
         let others = false;
         for (const [uri, diagnostics] of told) {
-            const key = JSON.stringify(diagnostics);
             const was = published.get(uri);
-            if (was === key && !edited.has(uri)) continue;
-            if (!edited.has(uri) && was !== undefined) others = true;
-            published.set(uri, key);
+            if (!edited.has(uri)) {
+                if (was && JSON.stringify(was) === JSON.stringify(diagnostics)) continue;
+                others ||= !!was;
+            }
+            published.set(uri, diagnostics);
             if (!pulls) send(uri, diagnostics);
         }
         for (const uri of [...published.keys()]) {
