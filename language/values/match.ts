@@ -4,7 +4,7 @@
  */
 import { measures, one, saysDimension, type MeasureName } from '../units/dimension.js';
 import type { Unit } from '../units/unit.js';
-import type { Atom, Item, Property, Slot, SlotType } from '../vocabulary/define.js';
+import { exampleOf, type Atom, type Item, type Property, type Slot, type SlotType } from '../vocabulary/define.js';
 import { capital, evaluate, inMeasure, isTrouble, leadingUnit, tookState, type Amount, type Resolve, type Trouble, type Worked } from './evaluate.js';
 import { nearest } from './nearest.js';
 import type { Node, ParsedValue } from './parse-value.js';
@@ -79,7 +79,7 @@ function matchRows(value: ParsedValue, property: Property, resolve: Resolve | un
         const nodes = flat(sequence);
         const tried = tryItem(nodes, property.items[0], value.text, resolve);
         if (tried.facts) rows.push(tried.facts);
-        else problems.push(tried.problem);
+        else problems.push(withExample(tried.problem, property));
     }
     return { facts: rows[0] ?? new Map(), rows, problems, needsRig: false };
 }
@@ -106,7 +106,7 @@ function matchItems(value: ParsedValue, property: Property, resolve: Resolve | u
         }
         if (matched) continue;
         if (best) {
-            problems.push(best.problem);
+            problems.push(withExample(best.problem, property));
         } else {
             const [first, last] = [sequence[0], sequence.at(-1)!];
             problems.push({ start: first.start, end: last.end, code: 'value-not-understood', message: `${value.text.slice(first.start, last.end)} is one item too many for ${property.name}.` });
@@ -115,6 +115,19 @@ function matchItems(value: ParsedValue, property: Property, resolve: Resolve | u
     return { facts, rows: facts.size ? [facts] : [], problems, needsRig: false };
 }
 
+/** A value of several pieces is best shown as it is written: `2 m2 at 2.4 m`. So is a number with its usual unit. */
+function withExample(problem: MatchProblem, property: Property): MatchProblem {
+    const example = exampleOf(property);
+    if (!/\d/.test(example)) return problem;
+    const several = property.items.length > 1 || property.items.some(i => i.length > 1);
+    const told = problem.code === 'value-not-understood' ? several : problem.code === 'unit-missing' ? several || !!problem.fix : false;
+    if (!told || problem.message.includes(example)) return problem;
+    const message = `${problem.message.replace(/, as in: [^:]*\.$/, '.')} For instance ${property.name}: ${example}.`;
+    // In a value of several pieces the first unit of a table is only a guess, and not one to press a key for.
+    if (problem.code !== 'unit-missing' || !problem.fix) return { ...problem, message };
+    const unit = /^[-\d.]+ ([^\s,]+)$/.exec(example)?.[1];
+    return { ...problem, message, fix: several ? undefined : unit ? { ...problem.fix, title: `Write it in ${unit}`, text: ` ${unit}` } : problem.fix };
+}
 /** `a at b` as a row of three, so that patterns need not know about operators. */
 function flat(sequence: readonly Node[]): Node[] {
     return sequence.flatMap(node =>
@@ -305,7 +318,7 @@ function takeWord(node: Node, of: readonly string[], open: boolean, text: string
     if (node.is === 'name' && node.names.length === 1 && (open || of.includes(node.names[0]))) return { fact: wordFact(node, node.names[0]), used: 1 };
     if ((node.is === 'text' && open) || of.includes(written)) return { fact: wordFact(node, node.is === 'text' ? node.value : written), used: 1 };
     const near = node.is === 'name' ? nearest(node.names.join('.'), of) : undefined;
-    return problemAt(node, 'unknown-word', near ? `${written} is not known here; did you mean ${near}?` : `${capital(list(of))} is expected here.`,
+    return problemAt(node, 'unknown-word', near ? `${written} is not known here; did you mean ${near}?` : `${list(of)} is expected here.`,
         near ? { title: `Write ${near}`, text: near } : undefined);
 }
 function takePart(nodes: readonly Node[], i: number): Got {

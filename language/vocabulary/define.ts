@@ -79,6 +79,11 @@ export interface Property {
     readonly none: boolean;
 }
 
+/** An example of its value without the marks for an editor's cursor; empty if there is none. */
+export function exampleOf(p: Pick<Property, 'example'>): string {
+    return p.example.replace(/\$\{\d+\|([^,|}]*)[^}]*\}/g, '$1').replace(/\$\{\d+:([^}]*)\}/g, '$1').replace(/\$\{?\d+\}?/g, '').trim();
+}
+
 export interface Options {
     readonly assume?: readonly [value: string, because: string, spread?: string, source?: string];
     readonly neverAssumed?: boolean;
