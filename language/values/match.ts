@@ -115,18 +115,16 @@ function matchItems(value: ParsedValue, property: Property, resolve: Resolve | u
     return { facts, rows: facts.size ? [facts] : [], problems, needsRig: false };
 }
 
-/** A value of several pieces is best shown as it is written: `2 m2 at 2.4 m`. So is a number with its usual unit. */
+/** A value of several pieces is best shown as it is written: `2 m2 at 2.4 m`. A number gets the unit that is usual there. */
 function withExample(problem: MatchProblem, property: Property): MatchProblem {
     const example = exampleOf(property);
     if (!/\d/.test(example)) return problem;
     const several = property.items.length > 1 || property.items.some(i => i.length > 1);
-    const told = problem.code === 'value-not-understood' ? several : problem.code === 'unit-missing' ? several || !!problem.fix : false;
-    if (!told || problem.message.includes(example)) return problem;
-    const message = `${problem.message.replace(/, as in: [^:]*\.$/, '.')} For instance ${property.name}: ${example}.`;
-    // In a value of several pieces the first unit of a table is only a guess, and not one to press a key for.
-    if (problem.code !== 'unit-missing' || !problem.fix) return { ...problem, message };
     const unit = /^[-\d.]+ ([^\s,]+)$/.exec(example)?.[1];
-    return { ...problem, message, fix: several ? undefined : unit ? { ...problem.fix, title: `Write it in ${unit}`, text: ` ${unit}` } : problem.fix };
+    if (problem.code === 'unit-missing' && !several) return unit && problem.fix ? { ...problem, fix: { ...problem.fix, title: `Write it in ${unit}`, text: ` ${unit}` } } : problem;
+    if (!several || (problem.code !== 'unit-missing' && problem.code !== 'value-not-understood') || problem.message.includes(example)) return problem;
+    // The first unit of a table is only a guess here, and not one to press a key for.
+    return { ...problem, message: `${problem.message.replace(/, as in: [^:]*\.$/, '.')} For instance ${property.name}: ${example}.`, fix: problem.code === 'unit-missing' ? undefined : problem.fix };
 }
 /** `a at b` as a row of three, so that patterns need not know about operators. */
 function flat(sequence: readonly Node[]): Node[] {
