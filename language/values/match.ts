@@ -194,7 +194,7 @@ const wordFact = (node: Node, word: string): Fact => ({ start: node.start, end: 
 function take(nodes: readonly Node[], i: number, type: SlotType, until: string | undefined, text: string, resolve: Resolve | undefined): Got {
     const node = nodes[i];
     if (typeof type === 'object') {
-        if ('words' in type) return takeWord(node, type.words, type.open ?? false, text);
+        if ('words' in type) return takeWord(node, type.words, type.open ?? false, text, type.called);
         if ('part' in type) return takePart(nodes, i);
         return takeSize(node, type.size, type.of, type.least ?? type.size, resolve);
     }
@@ -311,8 +311,10 @@ function takeQuantity(nodes: readonly Node[], i: number, measure: MeasureName, r
     return { fact: { ...number(node, fits), end: nodes[i + used - 1].end, stateTaken: tookState(a, fits.dimension) || undefined }, used };
 }
 
-function takeWord(node: Node, of: readonly string[], open: boolean, text: string): Got {
+function takeWord(node: Node, of: readonly string[], open: boolean, text: string, called?: Readonly<Record<string, string>>): Got {
     const written = text.slice(node.start, node.end);
+    const other = written.toLowerCase();
+    if (called && !of.includes(written) && Object.hasOwn(called, other)) return problemAt(node, 'unknown-word', `${written} is called ${called[other]} here.`, { title: `Write ${called[other]}`, text: called[other] });
     if (node.is === 'name' && node.names.length === 1 && (open || of.includes(node.names[0]))) return { fact: wordFact(node, node.names[0]), used: 1 };
     if ((node.is === 'text' && open) || of.includes(written)) return { fact: wordFact(node, node.is === 'text' ? node.value : written), used: 1 };
     const near = node.is === 'name' ? nearest(node.names.join('.'), of) : undefined;
