@@ -37,6 +37,14 @@ describe('where a line begins', () => {
         expect(after('lye')).toMatch(/^lye \{\n {2}solute: +\$\{1/);
         expect(after('bubbler')).toMatch(/^bubbler \$\{1:bubbler-1\} \{\n {2}immersion: +\$\{2/);
     });
+    it('what a life can hang on is never written as a claim by tabbing through', () => {
+        const { after } = offered('<|>');
+        expect(after('supply')).toMatch(/isolated: +\$\{\d+\|unknown,yes,no\|\}/);
+        expect(after('trip')).toMatch(/if-wire-breaks: +\$\{\d+\|unknown,trips,nothing\|\}/);
+        expect(after('test')).toMatch(/result: +\$\{\d+\|unknown,passed,failed\|\}/);
+        expect(offered('trip t {\n  if-w<|>\n}').after('if-wire-breaks')).toContain('|unknown,trips,nothing|');
+        expect(after('supply')).toMatch(/sort: +\$\{\d+\|bench,/);
+    });
     it('line words come with what follows them; dates do not age', () => {
         const { after } = offered('<|>');
         expect(after('allow')).toContain('until ${3:2027-06-15}');

@@ -31,8 +31,9 @@ export function lensesOf(house: House, uri: string): CodeLens[] {
             const n = findings.filter(f => f.severity === s).length;
             return n ? `${n} ${word}${n > 1 ? 's' : ''}` : '';
         };
-        put(page.title.span, [count('error', 'error'), count('warning', 'warning'), count('hint', 'hint')].filter(Boolean).join(', ') || ([...analysis.rig.parts.values()].some(p => !p.implied) ? 'nothing found' : 'no part described yet'), 'workbench.actions.view.problems');
-        const assumed = assumptionRows(analysis.workings).length;
+        const described = [...analysis.rig.parts.values()].some(p => !p.implied);
+        put(page.title.span, [count('error', 'error'), count('warning', 'warning'), count('hint', 'hint')].filter(Boolean).join(', ') || (described ? 'nothing found' : 'no part described yet'), 'workbench.actions.view.problems');
+        const assumed = described ? assumptionRows(analysis.workings).length : 0;
         if (assumed) put(page.title.span, `${assumed} assumed`, 'rigwright.writeAssumptions');
         put(page.title.span, 'local codes and licensed practice decide');
     }

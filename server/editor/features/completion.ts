@@ -146,7 +146,7 @@ class Completer {
         return [
             ...(blank ? templates.map(t => ({ label: `rig: ${t.name}`, kind: CompletionItemKind.Snippet, text: t.text, detail: t.title, doc: t.description, rank: 1 })) : []),
             { label: 'path', kind: CompletionItemKind.Keyword, text: 'path ', again: true, doc: 'What is joined to what, in order: path hydrogen: stack -> bubbler -> burner.', rank: this.page.title ? 5 : 2 },
-            ...words.map(([label, text, doc], n) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: this.page.title || n > 1 ? 5 : 0 })),
+            ...words.map(([label, text, doc], n) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: this.page.title || n > 1 ? 5 : n ? 2 : 0 })),
             ...[...kinds.values()].sort((a, b) => (needed.indexOf(a.name) + 100) % 100 - (needed.indexOf(b.name) + 100) % 100).map(k => ({ label: k.name, kind: CompletionItemKind.Class, text: this.block(k), template: true, detail: k.group, doc: k.doc, rank: rank(k) })),
         ];
     }
@@ -163,7 +163,10 @@ class Completer {
         }
         if (!lines.length) return Object.keys(kind.properties).length <= onEveryPart.size + 2 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
         const shifted = nameless ? lines : lines.map(l => l.replace(/\$\{(\d+)/g, (_, n: string) => `\${${Number(n) + 1}`));
-        return `${kind.name}${name} {\n${shifted.map(l => `  ${keyed(l.slice(0, l.indexOf(':')), l.slice(l.indexOf(':') + 1).trim())}`).join('\n')}\n}`;
+        return `${kind.name}${name} {\n${shifted.map(l => {
+            const key = l.slice(0, l.indexOf(':'));
+            return `  ${keyed(key, unclaimed(kind.properties[key], l.slice(l.indexOf(':') + 1).trim()))}`;
+        }).join('\n')}\n}`;
     }
     private alike(kindWord: string): Idea[] {
         return [...this.rig.parts.values(), ...this.rig.patterns.values()].filter(p => p.kindWord === kindWord && !p.implied).map(p => this.partIdea(p));
@@ -208,8 +211,8 @@ class Completer {
         return [
             ...fits.map(p => ({ ...this.partIdea(p), rank: last === undefined && beginsPath(medium, p.kindWord) ? 1 : used.has(p.name) ? 4 : 3 })),
             ...ports.map(label => ({ label, kind: CompletionItemKind.Field, over: word, rank: 4 })),
-            ...[...pathEnds].map(e => ({ label: e, kind: CompletionItemKind.EnumMember, detail: 'where the path ends', rank: usualEnds[medium]?.includes(e) ? 5 : 9 })),
-            ...[...kinds.values()].filter(k => k.on.includes(medium) && !fits.some(p => p.name === k.name)).map(k => ({ label: k.name, kind: CompletionItemKind.Class, detail: 'a part of this kind, all of it assumed', doc: k.doc, rank: 6 })),
+            ...[...pathEnds].map(e => ({ label: e, kind: CompletionItemKind.EnumMember, detail: 'where the path ends', rank: last === undefined && !(medium === 'current' || medium === 'water') ? 9 : usualEnds[medium]?.includes(e) ? 5 : 9 })),
+            ...[...kinds.values()].filter(k => k.on.includes(medium) && !fits.some(p => p.name === k.name)).map(k => ({ label: k.name, kind: CompletionItemKind.Class, detail: 'a part of this kind, all of it assumed', doc: k.doc, rank: last === undefined && beginsPath(medium, k.name) ? 2 : 6 })),
         ];
     }
 
@@ -310,7 +313,7 @@ class Completer {
         const ideas: Idea[] = Object.values(kind.properties).filter(p => !given(p)).sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name)).map(p => ({
             label: p.name, kind: CompletionItemKind.Property, rank: rank(p), doc: propertyText(p),
             detail: p.assume ? `assumed ${p.assume.value}` : p.neverAssumed ? 'never assumed' : undefined,
-            text: valued ? p.name : oneLine ? `${p.name}: ${p.example}` : keyed(p.name, p.example, column), template: !valued,
+            text: valued ? p.name : oneLine ? `${p.name}: ${unclaimed(p, p.example)}` : keyed(p.name, unclaimed(p, p.example), column), template: !valued,
         }));
         return kind.statement ? [...ideas, ...this.parts(p => !p.kind?.statement, '.').map(i => ({ ...i, rank: 2 }))] : ideas;
     }
@@ -448,6 +451,15 @@ function isNumber(type: SlotType): boolean {
 /** `key:` and its value, values in one column. */
 function keyed(key: string, value: string, column = COLUMN): string {
     return `${`${key}: `.padEnd(column)}${value}`;
+}
+/** What decides what a part is, and is seen at once if it is wrong. */
+const seenAtOnce = new Set(['sort', 'place']);
+/**
+ * A template with `unknown` before the words that would claim something: whoever only tabs through it must not have
+ * written that a wire fails safe, that a supply is isolated, or that a test was passed.
+ */
+function unclaimed(property: Property | undefined, template: string): string {
+    return property && (property.neverAssumed || property.name === 'result') && !seenAtOnce.has(property.name) ? template.replace(/^\$\{(\d+)\|(?!unknown)/, '${$1|unknown,') : template;
 }
 function decode(s: string): string {
     try {
