@@ -45,6 +45,12 @@ describe('where a line begins', () => {
         expect(offered('trip t {\n  if-w<|>\n}').after('if-wire-breaks')).toContain('|unknown,trips,nothing|');
         expect(after('supply')).toMatch(/sort: +\$\{\d+\|bench,/);
     });
+    it('a template names the parts of this rig', () => {
+        expect(offered('<|>').after('trip')).toContain(':bag.volume}');
+        const o = open('rig "A", idea\nbag gas-bag { volume: 40 L }\n<|>');
+        const trip = completionsAt(o.house, o.uri, o.at).find(i => i.label === 'trip')!;
+        expect((trip.textEdit as { newText: string }).newText).toContain(':gas-bag.volume}');
+    });
     it('line words come with what follows them; dates do not age', () => {
         const { after } = offered('<|>');
         expect(after('allow')).toContain('until ${3:2027-06-15}');

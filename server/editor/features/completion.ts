@@ -152,7 +152,6 @@ class Completer {
     }
     /** A new part of a kind, with its usual lines. The name comes first where it needs one. */
     private block(kind: Kind): string {
-        const lines = kind.template ?? [];
         const namesake = this.rig.parts.get(kind.name);
         const nameless = (kind.single || kind.always || kind.group === 'cells') && (!namesake || namesake.implied);
         let name = '';
@@ -161,12 +160,21 @@ class Completer {
             while (this.rig.parts.has(`${kind.name}-${n}`)) n++;
             name = ` \${1:${kind.name}-${n}}`;
         }
-        if (!lines.length) return Object.keys(kind.properties).length <= onEveryPart.size + 2 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
+        if (!kind.template?.length) return Object.keys(kind.properties).length <= onEveryPart.size + 2 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
+        const lines = (kind.template ?? []).map(l => this.ofThisRig(l));
         const shifted = nameless ? lines : lines.map(l => l.replace(/\$\{(\d+)/g, (_, n: string) => `\${${Number(n) + 1}`));
         return `${kind.name}${name} {\n${shifted.map(l => {
             const key = l.slice(0, l.indexOf(':'));
             return `  ${keyed(key, unclaimed(kind.properties[key], l.slice(l.indexOf(':') + 1).trim()))}`;
         }).join('\n')}\n}`;
+    }
+    /** A template speaks of `bag.volume`; where the rig has a bag by another name, that one is meant. */
+    private ofThisRig(line: string): string {
+        return line.replace(/\$\{(\d+):([a-z][a-z0-9-]*)\./g, (all, n: string, word: string) => {
+            if (!kinds.has(word) || this.rig.parts.has(word)) return all;
+            const part = [...this.rig.parts.values()].find(p => p.kindWord === word && !p.pattern);
+            return part ? `\${${n}:${part.name}.` : all;
+        });
     }
     private alike(kindWord: string): Idea[] {
         return [...this.rig.parts.values(), ...this.rig.patterns.values()].filter(p => p.kindWord === kindWord && !p.implied).map(p => this.partIdea(p));
