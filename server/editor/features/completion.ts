@@ -153,7 +153,7 @@ class Completer {
     /** A new part of a kind, with its usual lines. The name comes first where it needs one. */
     private block(kind: Kind): string {
         const namesake = this.rig.parts.get(kind.name);
-        const nameless = (kind.single || kind.always || kind.group === 'cells') && (!namesake || namesake.implied);
+        const nameless = (kind.single || kind.always || kind.group === 'cells' || kind.group === 'current') && (!namesake || namesake.implied);
         let name = '';
         if (!nameless) {
             let n = 1;
