@@ -3,7 +3,7 @@
 // Careful by default: 127.0.0.1 only, behind gate.mjs, nothing outside the folder; ends by itself when no window has
 // been open for a while.
 import http from 'node:http';
-import { existsSync, readFileSync, realpathSync, watch } from 'node:fs';
+import { existsSync, lstatSync, readdirSync, readFileSync, realpathSync, watch } from 'node:fs';
 import { lstat, mkdir, readFile, readdir, realpath, rename, rm, stat, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { makeGate } from './gate.mjs';
@@ -174,6 +174,55 @@ function withoutRemote(text) {
     return text.replace(remote, '}').replace(userData, '$1vscodeUserData}');
 }
 
+/** Folders that are large and no place for rigs. */
+const unwatched = new Set(['node_modules', '.git']);
+
+/**
+ * Watches a folder with all that is in it. Where Node watches a tree file by file, it loses sight of a file that another
+ * program has replaced by a new one of the same name, as version control and many editors do: there each folder is
+ * watched by itself, which sees both.
+ *
+ * @param tell what happened ('rename' or 'change') to which file, as seen from the top
+ */
+function watchTree(top, tell) {
+    if (process.platform !== 'linux') {
+        const whole = watch(top, { recursive: true }, (kind, file) => file && tell(kind, String(file)));
+        whole.on('error', () => {});
+        return whole;
+    }
+    const watchers = new Map();
+    const drop = folder => {
+        watchers.get(folder)?.close();
+        watchers.delete(folder);
+    };
+    const add = folder => {
+        if (watchers.has(folder)) return;
+        try {
+            const watcher = watch(path.join(top, folder), (kind, file) => {
+                if (!file) return;
+                const at = path.join(folder, String(file));
+                if (watchers.has(at) && !existsSync(path.join(top, at))) drop(at);
+                else if (kind === 'rename') addIfFolder(at);
+                tell(kind, at);
+            });
+            watcher.on('error', () => drop(folder));
+            watchers.set(folder, watcher);
+            for (const entry of readdirSync(path.join(top, folder), { withFileTypes: true })) if (entry.isDirectory() && !unwatched.has(entry.name)) add(path.join(folder, entry.name));
+        } catch {
+            // It is gone already, or may not be read: then nothing in it is shown either.
+        }
+    };
+    const addIfFolder = at => {
+        try {
+            // A link is not followed: it may lead outside.
+            if (!unwatched.has(path.basename(at)) && lstatSync(path.join(top, at)).isDirectory()) add(at);
+        } catch {
+            // Gone again.
+        }
+    };
+    add('');
+    return { close: () => [...watchers.keys()].forEach(drop) };
+}
 /** The folder on disk, as the verbs that the workbench's file system asks for. Nothing outside it can be reached. */
 function makeFolder(folder) {
     const top = realpathSync(folder);
@@ -183,8 +232,7 @@ function makeFolder(folder) {
     let count = 0;
     let timer;
 
-    const watcher = watch(top, { recursive: true }, (kind, file) => {
-        if (!file) return;
+    const watcher = watchTree(top, (kind, file) => {
         const created = 2, deleted = 3, changed = 1;
         const type = !existsSync(path.join(top, String(file))) ? deleted : kind === 'rename' ? created : changed;
         if (changes.length >= KEPT_CHANGES) changes.shift();
@@ -192,8 +240,6 @@ function makeFolder(folder) {
         clearTimeout(timer);
         timer = setTimeout(() => waiting.forEach(wake => wake()), 50);
     });
-    watcher.on('error', () => {});
-
     const refusal = message => Object.assign(new Error(message), { code: 'OUTSIDE' });
 
     /** The real place of a path of the workbench, also of a file that is yet to be made. */

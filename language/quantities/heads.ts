@@ -4,6 +4,7 @@ import { tubeDrop } from '../physics/flow.js';
 import { gasViscosity, idealGasDensity } from '../physics/gases.js';
 import { MOLAR_MASS } from '../physics/constants.js';
 import type { Medium } from '../vocabulary/define.js';
+import { pathEnds } from '../rig/assemble.js';
 import type { View } from './view.js';
 
 /** kg/m³ of what stands in a bubbler or seal. */
@@ -65,7 +66,11 @@ export function easiestWay(q: View, from: string, medium: 'hydrogen' | 'oxygen',
         for (const name of route.slice(1)) {
             const v = q.other(name);
             parts.push(name);
-            if (!v) break;
+            if (!v) {
+                // A name that stands for nothing: who knows how far it presses back.
+                if (!pathEnds.has(name)) head = NaN;
+                break;
+            }
             if (v.kind === 'valve' && v.names('shut-while').length) open = false;
             if (v.kind === 'compressor' || v.kind === 'relief-valve' || v.kind === 'unloader') {
                 open = false;

@@ -11,3 +11,9 @@ export function leadsResistanceOf(leads: View): number {
     const factor = material === 'aluminium' ? 1.64 : material === 'copper-clad' ? 1.55 : 1;
     return 2 * length * factor * copperResistivity(323.15) / section;
 }
+
+/** Leads whose volts the stack misses: all but those between a battery and the converter that runs from it. */
+export function leadsToStack(q: View): View[] {
+    const converter = q.all('supply').find(s => s.word('sort') === 'converter');
+    return q.all('leads').filter(l => !converter || !q.paths.after(l.name, 'current').includes(converter.name));
+}

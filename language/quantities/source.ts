@@ -4,7 +4,7 @@
  * modules, with the leads and diodes on the way.
  */
 import { crestVolts, pulsedCurrent, rectifiedMean, diodesInPath, solarCurrent, type RectifierCircuit } from '../physics/supply.js';
-import { leadsResistanceOf } from './leads-model.js';
+import { leadsResistanceOf, leadsToStack } from './leads-model.js';
 import { defineModel } from './define.js';
 import type { View } from './view.js';
 
@@ -140,7 +140,7 @@ function panelSource(panels: View, common: Common): Source {
     };
 }
 
-/** Ω of all leads on the way, there and back, at 50 °C. 0 where none are described. */
+/** Ω of the leads that the stack's current passes, there and back, at 50 °C. 0 where none are described. */
 function leadsResistance(q: View): number {
-    return q.all('leads').reduce((sum, l) => sum + leadsResistanceOf(l), 0);
+    return leadsToStack(q).reduce((sum, l) => sum + leadsResistanceOf(l), 0);
 }

@@ -7,6 +7,7 @@ import { measures } from '../units/dimension.js';
 import { nearest } from '../values/nearest.js';
 import type { Kind } from '../vocabulary/define.js';
 import { kindCalled, kinds } from '../vocabulary/index.js';
+import { materials } from '../vocabulary/materials.js';
 import { momentary } from '../vocabulary/momentary.js';
 import { frameWords } from './frame-words.js';
 import { isEverywhere, kindPage, quantityText } from './kind-page.js';
@@ -42,7 +43,7 @@ function pageOf(name: string): string | undefined {
     if (owner) return memberPage(owner, name.slice(dot + 1));
     const called = kindCalled(name);
     if (called) return kindPage(called);
-    return sharedPage(name) ?? unitPage(name) ?? (Object.hasOwn(frameWords, name) ? `# ${name}\n\n${frameWords[name]}` : undefined);
+    return sharedPage(name) ?? unitPage(name) ?? (Object.hasOwn(frameWords, name) ? `# ${name}\n\n${frameWords[name]}` : wordPage(name));
 }
 function ruleText(rule: Rule): string {
     const facts = [
@@ -78,11 +79,40 @@ function sharedPage(name: string): string | undefined {
     return [`# ${name}`, ...quantities.map(quantityText), list.length && list.join('\n')].filter(Boolean).join('\n\n');
 }
 
+/** Words that may stand as a value, with the properties they stand in. A material of the table may stand wherever one is asked for. */
+const valueWords = new Map<string, string[]>();
+for (const k of kinds.values()) {
+    for (const p of Object.values(k.properties)) {
+        for (const atom of p.items.flat()) {
+            if (typeof atom === 'string' || typeof atom.type !== 'object' || !('words' in atom.type)) continue;
+            for (const word of atom.type.words) {
+                const at = `${k.name}.${p.name}`;
+                const list = valueWords.get(word) ?? [];
+                if (!list.includes(at)) valueWords.set(word, [...list, at]);
+            }
+        }
+    }
+}
+/** A word that is a value: what it is, if it is a material, and where it may stand. */
+function wordPage(name: string): string | undefined {
+    const places = valueWords.get(name);
+    const material = materials.get(name);
+    if (!places && !material) return undefined;
+    const docs = new Map<string, string[]>();
+    for (const at of places ?? []) {
+        const [kind, key] = at.split('.');
+        const { doc } = kinds.get(kind)!.properties[key];
+        docs.set(doc, [...(docs.get(doc) ?? []), at]);
+    }
+    return [`# ${name}`, material?.doc, docs.size > 0 && 'A word that may stand in:', [...docs].map(([doc, of]) => `- **${of.join(', ')}**: ${doc}`).join('\n')].filter(Boolean).join('\n\n');
+}
+
 /** Every name that `explain` knows by itself, without the dotted ones; each once. */
 export function explainable(): string[] {
     return [...new Set([
         ...allRules.map(r => r.name), ...kinds.keys(), ...[...kinds.values()].flatMap(k => Object.keys(k.properties)), ...allQuantities.map(q => q.name),
         ...momentary.keys(), ...unitSpellings(), ...Object.values(measures).flatMap(m => m.units).filter(Boolean), ...Object.keys(frameWords),
+        ...valueWords.keys(), ...materials.keys(),
     ])];
 }
 /** The name that was probably meant: `stack.gep` -> `stack.gap`; undefined if none is near. */

@@ -2,7 +2,7 @@
 import { quantityOf } from '../quantities/index.js';
 import type { Quantity } from '../quantities/define.js';
 import { measures } from '../units/dimension.js';
-import type { Kind, Property } from '../vocabulary/define.js';
+import { exampleOf, type Kind, type Property } from '../vocabulary/define.js';
 
 /** Every part may have these; they would only make each page longer. */
 const everywhere = new Set(['note', 'source', 'price', 'only-in']);
@@ -29,6 +29,12 @@ export function quantityText(q: Quantity): string {
         `How: ${q.formula}`, q.range && `Holds for: ${q.range}`, `Source: ${q.source}`,
     ].filter(Boolean).join('\n\n');
 }
+/** A part of a kind as it may be written; numbers to be changed, and the first of the words where one must be chosen. */
+function sample(kind: Kind): string {
+    const lines = kind.template!.map(l => ({ key: l.slice(0, l.indexOf(':')), value: exampleOf({ example: l.slice(l.indexOf(':') + 1).trim() }) })).filter(l => l.value);
+    const name = kind.single || kind.always ? '' : ` ${kind.name}-1`;
+    return `${kind.name}${name} {\n${lines.map(l => `  ${`${l.key}:`.padEnd(18)}${l.value}`).join('\n')}\n}`;
+}
 /** A kind of part: what it is, what can be said of it, what is worked out for it. */
 export function kindPage(kind: Kind): string {
     const properties = ownProperties(kind);
@@ -38,6 +44,8 @@ export function kindPage(kind: Kind): string {
     const unsaid = (p: Property) => (p.assume ? `${p.assume.value} (${p.assume.because})` : p.neverAssumed ? 'never assumed' : '');
     return [
         `# ${kind.name}`, kind.doc,
+        kind.called.length > 0 && `Called ${kind.called.join(', ')} as well; the word here is ${kind.name}.`,
+        kind.template && kind.template.length > 0 && `For instance:\n\n\`\`\`rig\n${sample(kind)}\n\`\`\``,
         kind.on.length && `Stands on paths of ${kind.on.join(', ')}.`,
         kind.single && kind.on.length && `Where there is one, it needs no name: \`${kind.name} { }\`.`,
         properties.length && table(['property', 'what it is', 'if not said'], properties.map(p => [p.name, p.doc, unsaid(p)])),

@@ -1,12 +1,15 @@
 /** Pages -> rig: follows `use`, gathers parts, adds what every rig has, and tells names that stand for nothing. */
 import { nearest, offering } from '../values/nearest.js';
-import { kinds } from '../vocabulary/index.js';
-import type { Kind } from '../vocabulary/define.js';
-import type { Allowance, Expectation, Named, Page, Part, Path, Problem, Rig, Span, Use } from './rig.js';
+import { kindCalled, kinds } from '../vocabulary/index.js';
+import type { Kind, Medium } from '../vocabulary/define.js';
+import type { Allowance, Expectation, Fix, Named, Page, Part, Path, Problem, Rig, Span, Use } from './rig.js';
 import { shippedLibraries } from './shipped.generated.js';
 
 /** Where a path may end without a part standing there. */
 export const pathEnds: ReadonlySet<string> = new Set(['outdoors', 'room', 'plugged', 'tap', 'drain', 'mains', 'user']);
+
+/** Other words for them. */
+const endsCalled: ReadonlyMap<string, string> = new Map([['outside', 'outdoors'], ['outdoor', 'outdoors'], ['air', 'outdoors'], ['atmosphere', 'outdoors'], ['open-air', 'outdoors'], ['indoors', 'room'], ['inside', 'room'], ['sewer', 'drain'], ['plug', 'plugged'], ['socket', 'mains']]);
 
 /** The file that a `use` names, as seen from the file it stands in. */
 export function resolveUse(file: string, use: Use): string {
@@ -136,6 +139,17 @@ function imply(root: Page, parts: Map<string, Part>, paths: readonly Path[]): vo
     if (kinds.has('separator') && separator !== 'none' && !has('separator')) add(kinds.get('separator')!, stack.nameSpan);
 }
 
+/** The kind that a name speaks of: a bubbler in o2-bubbler, a burner in torch. */
+function kindOfName(name: string, medium: string): Kind | undefined {
+    const words = name.toLowerCase().split('-');
+    for (let from = 0; from < words.length; from++) {
+        const rest = words.slice(from).join('-');
+        const kind = kinds.get(rest) ?? kindCalled(rest);
+        if (kind?.on.includes(medium as Medium)) return kind;
+    }
+    return undefined;
+}
+
 function checkNames(root: Page, parts: Map<string, Part>, patterns: Map<string, Part>, paths: readonly Path[], problems: Problem[]): void {
     // A page opened by itself does not know its rig: names from elsewhere are no mistake there.
     const alone = root.sort === 'page';
@@ -151,7 +165,21 @@ function checkNames(root: Page, parts: Map<string, Part>, patterns: Map<string, 
         for (const path of paths) {
             for (const stop of path.stops) {
                 if (parts.has(stop.name) || pathEnds.has(stop.name)) continue;
-                unknown(stop.name, { ...stop.span, end: stop.span.start + stop.name.length }, 'A part', [...partNames(), ...pathEnds]);
+                const span = { ...stop.span, end: stop.span.start + stop.name.length };
+                // The nearest name may belong to the other gas: h2-bubbler for o2-bubbler would join the two.
+                const other = new Set(paths.filter(p => p.medium !== path.medium).flatMap(p => p.stops.map(s => s.name)));
+                const candidates = [...partNames().filter(n => n === 'stack' || !other.has(n)), ...pathEnds];
+                const end = endsCalled.get(stop.name.toLowerCase());
+                const kind = end || nearest(stop.name, candidates) ? undefined : kindOfName(stop.name, path.medium);
+                if (end) {
+                    problems.push({ code: 'unknown-name', span, message: offering(`A part ${stop.name} does not exist`, end), fixes: [{ title: `Write ${end}`, edits: [{ span, text: end }], preferred: true }] });
+                } else if (kind) {
+                    const line = `${kind.name} ${stop.name}`;
+                    const fix: Fix = { title: `Describe it: ${line}`, edits: [{ span: { file: path.file, start: path.span.start, end: path.span.start }, text: `${line}\n` }], preferred: true };
+                    problems.push({ code: 'unknown-name', span, message: `A part ${stop.name} does not exist; a line ${line} would describe one.`, fixes: [fix] });
+                } else {
+                    unknown(stop.name, span, 'A part', candidates);
+                }
             }
         }
     }

@@ -4,7 +4,7 @@
  */
 import { measures, one, saysDimension, type MeasureName } from '../units/dimension.js';
 import type { Unit } from '../units/unit.js';
-import type { Atom, Item, Property, Slot, SlotType } from '../vocabulary/define.js';
+import { exampleOf, type Atom, type Item, type Property, type Slot, type SlotType } from '../vocabulary/define.js';
 import { capital, evaluate, inMeasure, isTrouble, leadingUnit, tookState, type Amount, type Resolve, type Trouble, type Worked } from './evaluate.js';
 import { nearest } from './nearest.js';
 import type { Node, ParsedValue } from './parse-value.js';
@@ -79,7 +79,7 @@ function matchRows(value: ParsedValue, property: Property, resolve: Resolve | un
         const nodes = flat(sequence);
         const tried = tryItem(nodes, property.items[0], value.text, resolve);
         if (tried.facts) rows.push(tried.facts);
-        else problems.push(tried.problem);
+        else problems.push(withExample(tried.problem, property));
     }
     return { facts: rows[0] ?? new Map(), rows, problems, needsRig: false };
 }
@@ -106,7 +106,7 @@ function matchItems(value: ParsedValue, property: Property, resolve: Resolve | u
         }
         if (matched) continue;
         if (best) {
-            problems.push(best.problem);
+            problems.push(withExample(best.problem, property));
         } else {
             const [first, last] = [sequence[0], sequence.at(-1)!];
             problems.push({ start: first.start, end: last.end, code: 'value-not-understood', message: `${value.text.slice(first.start, last.end)} is one item too many for ${property.name}.` });
@@ -115,6 +115,17 @@ function matchItems(value: ParsedValue, property: Property, resolve: Resolve | u
     return { facts, rows: facts.size ? [facts] : [], problems, needsRig: false };
 }
 
+/** A value of several pieces is best shown as it is written: `2 m2 at 2.4 m`. A number gets the unit that is usual there. */
+function withExample(problem: MatchProblem, property: Property): MatchProblem {
+    const example = exampleOf(property);
+    if (!/\d/.test(example)) return problem;
+    const several = property.items.length > 1 || property.items.some(i => i.length > 1);
+    const unit = /^[-\d.]+ ([^\s,]+)$/.exec(example)?.[1];
+    if (problem.code === 'unit-missing' && !several) return unit && problem.fix ? { ...problem, fix: { ...problem.fix, title: `Write it in ${unit}`, text: ` ${unit}` } } : problem;
+    if (!several || (problem.code !== 'unit-missing' && problem.code !== 'value-not-understood') || problem.message.includes(example)) return problem;
+    // The first unit of a table is only a guess here, and not one to press a key for.
+    return { ...problem, message: `${problem.message.replace(/, as in: [^:]*\.$/, '.')} For instance ${property.name}: ${example}.`, fix: problem.code === 'unit-missing' ? undefined : problem.fix };
+}
 /** `a at b` as a row of three, so that patterns need not know about operators. */
 function flat(sequence: readonly Node[]): Node[] {
     return sequence.flatMap(node =>
@@ -183,7 +194,7 @@ const wordFact = (node: Node, word: string): Fact => ({ start: node.start, end: 
 function take(nodes: readonly Node[], i: number, type: SlotType, until: string | undefined, text: string, resolve: Resolve | undefined): Got {
     const node = nodes[i];
     if (typeof type === 'object') {
-        if ('words' in type) return takeWord(node, type.words, type.open ?? false, text);
+        if ('words' in type) return takeWord(node, type.words, type.open ?? false, text, type.called);
         if ('part' in type) return takePart(nodes, i);
         return takeSize(node, type.size, type.of, type.least ?? type.size, resolve);
     }
@@ -300,12 +311,14 @@ function takeQuantity(nodes: readonly Node[], i: number, measure: MeasureName, r
     return { fact: { ...number(node, fits), end: nodes[i + used - 1].end, stateTaken: tookState(a, fits.dimension) || undefined }, used };
 }
 
-function takeWord(node: Node, of: readonly string[], open: boolean, text: string): Got {
+function takeWord(node: Node, of: readonly string[], open: boolean, text: string, called?: Readonly<Record<string, string>>): Got {
     const written = text.slice(node.start, node.end);
+    const other = written.toLowerCase();
+    if (called && !of.includes(written) && Object.hasOwn(called, other)) return problemAt(node, 'unknown-word', `${written} is called ${called[other]} here.`, { title: `Write ${called[other]}`, text: called[other] });
     if (node.is === 'name' && node.names.length === 1 && (open || of.includes(node.names[0]))) return { fact: wordFact(node, node.names[0]), used: 1 };
     if ((node.is === 'text' && open) || of.includes(written)) return { fact: wordFact(node, node.is === 'text' ? node.value : written), used: 1 };
     const near = node.is === 'name' ? nearest(node.names.join('.'), of) : undefined;
-    return problemAt(node, 'unknown-word', near ? `${written} is not known here; did you mean ${near}?` : `${capital(list(of))} is expected here.`,
+    return problemAt(node, 'unknown-word', near ? `${written} is not known here; did you mean ${near}?` : `${list(of)} is expected here.`,
         near ? { title: `Write ${near}`, text: near } : undefined);
 }
 function takePart(nodes: readonly Node[], i: number): Got {

@@ -10,7 +10,7 @@ import type { MeasureName } from '../units/dimension.js';
  *
  *   a measure name        a number of that dimension, with unit, tolerance or range
  *   'count'               a whole number without unit
- *   { words }             one of these words; `open` lets others pass
+ *   { words }             one of these words; `open` lets others pass, `called` leads from other words of the trade to them
  *   'yes-no'              yes or no
  *   'text'                words in quotes, or a run of bare words
  *   'date'                2026-03-14, 2026-03, 2026-03-14 15:10
@@ -24,7 +24,7 @@ import type { MeasureName } from '../units/dimension.js';
  */
 export type SlotType =
     | MeasureName | 'count' | 'yes-no' | 'text' | 'date' | 'clock' | 'quantity' | 'condition' | 'sensed' | 'thread' | 'any'
-    | { readonly words: readonly string[]; readonly open?: boolean }
+    | { readonly words: readonly string[]; readonly open?: boolean; readonly called?: Readonly<Record<string, string>> }
     | { readonly part: readonly string[] }
     /** a x b or a x b x c of one dimension. */
     | { readonly size: 1 | 2 | 3; readonly of: MeasureName; readonly least?: number };
@@ -79,6 +79,11 @@ export interface Property {
     readonly none: boolean;
 }
 
+/** An example of its value without the marks for an editor's cursor; empty if there is none. */
+export function exampleOf(p: Pick<Property, 'example'>): string {
+    return p.example.replace(/\$\{\d+\|([^,|}]*)[^}]*\}/g, '$1').replace(/\$\{\d+:([^}]*)\}/g, '$1').replace(/\$\{?\d+\}?/g, '').trim();
+}
+
 export interface Options {
     readonly assume?: readonly [value: string, because: string, spread?: string, source?: string];
     readonly neverAssumed?: boolean;
@@ -112,8 +117,8 @@ export function count(doc: string, o: Options = {}): Unnamed {
     return property(doc, [[slot('', 'count')]], false, '${1:1}', o, true);
 }
 /** One of a few words. */
-export function words(of: readonly string[], doc: string, o: Options & { open?: boolean } = {}): Unnamed {
-    return property(doc, [[slot('', { words: of, open: o.open })]], false, `\${1|${of.join(',')}|}`, o);
+export function words(of: readonly string[], doc: string, o: Options & { open?: boolean; called?: Readonly<Record<string, string>> } = {}): Unnamed {
+    return property(doc, [[slot('', { words: of, open: o.open, called: o.called })]], false, `\${1|${of.join(',')}|}`, o);
 }
 /** Yes or no. */
 export function yesNo(doc: string, o: Options = {}): Unnamed {

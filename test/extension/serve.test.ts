@@ -1,5 +1,5 @@
 // Who may reach the folder that the light workbench shows, and what of it.
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, renameSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import http from 'node:http';
 import os from 'node:os';
 import path from 'node:path';
@@ -128,6 +128,29 @@ describe('the folder', () => {
         }
     });
 
+    it('goes on telling of a file that another program replaces by a new one, and of a folder that is new', async () => {
+        /** Whether news of a path comes after an act. */
+        const heard = async (act: () => void, wanted: string) => {
+            await new Promise(resolve => setTimeout(resolve, 200));
+            let { number } = JSON.parse((await inside('/fs/changes?since=0')).text);
+            act();
+            for (let tries = 0; tries < 5; tries++) {
+                const answer = JSON.parse((await inside(`/fs/changes?since=${number}`)).text);
+                if (answer.changes.some((change: { path: string }) => change.path === wanted)) return true;
+                number = answer.number;
+            }
+            return false;
+        };
+        const replace = () => {
+            writeFileSync(path.join(top, 'new.rig'), 'rig "A3"\n');
+            renameSync(path.join(top, 'new.rig'), path.join(folder, 'a.rig'));
+        };
+        expect(await heard(replace, '/rigs/a.rig')).toBe(true);
+        expect(await heard(replace, '/rigs/a.rig'), 'replaced a second time').toBe(true);
+        expect(await heard(() => writeFileSync(path.join(folder, 'a.rig'), 'rig "A"\n'), '/rigs/a.rig'), 'written afterwards').toBe(true);
+        expect(await heard(() => mkdirSync(path.join(folder, 'shed')), '/rigs/shed')).toBe(true);
+        expect(await heard(() => writeFileSync(path.join(folder, 'shed', 'b.rig'), 'rig "B"\n'), '/rigs/shed/b.rig')).toBe(true);
+    });
     it('tells what other programs change', async () => {
         const { number } = JSON.parse((await inside('/fs/changes?since=0')).text);
         const news = inside(`/fs/changes?since=${number}`);

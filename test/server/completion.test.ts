@@ -37,10 +37,28 @@ describe('where a line begins', () => {
         expect(after('lye')).toMatch(/^lye \{\n {2}solute: +\$\{1/);
         expect(after('bubbler')).toMatch(/^bubbler \$\{1:bubbler-1\} \{\n {2}immersion: +\$\{2/);
     });
+    it('what a life can hang on is never written as a claim by tabbing through', () => {
+        const { after } = offered('<|>');
+        expect(after('supply')).toMatch(/isolated: +\$\{\d+\|unknown,yes,no\|\}/);
+        expect(after('trip')).toMatch(/if-wire-breaks: +\$\{\d+\|unknown,trips,nothing\|\}/);
+        expect(after('test')).toMatch(/result: +\$\{\d+\|unknown,passed,failed\|\}/);
+        expect(offered('trip t {\n  if-w<|>\n}').after('if-wire-breaks')).toContain('|unknown,trips,nothing|');
+        expect(after('supply')).toMatch(/sort: +\$\{\d+\|bench,/);
+    });
+    it('a template names the parts of this rig', () => {
+        expect(offered('<|>').after('trip')).toContain(':bag.volume}');
+        const o = open('rig "A", idea\nbag gas-bag { volume: 40 L }\n<|>');
+        const trip = completionsAt(o.house, o.uri, o.at).find(i => i.label === 'trip')!;
+        expect((trip.textEdit as { newText: string }).newText).toContain(':gas-bag.volume}');
+    });
     it('line words come with what follows them; dates do not age', () => {
         const { after } = offered('<|>');
         expect(after('allow')).toContain('until ${3:2027-06-15}');
-        expect(after('path')).toMatch(/^path \$\{1\|hydrogen,/);
+        expect(after('path')).toBe('path');
+        expect(offered('path <|>').labels).toEqual(['hydrogen', 'oxygen', 'lye', 'water', 'current']);
+        // Gas comes from the stack, current from what feeds it.
+        expect(offered('path hydrogen: <|>').labels[0]).toBe('stack');
+        expect(offered('path current: <|>').labels[0]).toBe('supply');
     });
     it('what the rig lacks comes before what it has', () => {
         const { labels } = offered('<|>');
@@ -51,6 +69,21 @@ describe('where a line begins', () => {
         const o = open('<|>');
         const items = completionsAt(o.house, o.uri, o.at).sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
         expect(items[0].label).toBe('rig');
+        expect(items.slice(1, 7).map(i => i.label)).toContain('rig: sketch');
+        expect(offered('<|>').labels).not.toContain('rig: sketch');
+    });
+    it('stages say what each of them means', () => {
+        const o = open('rig "A", <|>');
+        const stages = completionsAt(o.house, o.uri, o.at);
+        expect(stages.map(i => i.label).slice(0, 3)).toEqual(['idea', 'drawn', 'built']);
+        expect(words(stages[0])).toContain('Nothing exists yet');
+        expect(words(stages[2])).not.toBe(words(stages[0]));
+    });
+    it('what no numbers come without stands first while it is missing', () => {
+        const o = open('rig "A", idea\n\n<|>');
+        const items = completionsAt(o.house, o.uri, o.at).sort((a, b) => (a.sortText! < b.sortText! ? -1 : 1));
+        expect(items.slice(0, 3).map(i => i.label)).toEqual(['supply', 'lye', 'stack']);
+        expect(offered('<|>').labels.slice(0, 4)).toEqual(['lye', 'separator', 'column', 'site']);
     });
     it('clients without templates get plain text', () => {
         const { take, after } = offered('<|>', { client: { ...everything, textDocument: { ...everything.textDocument, completion: { completionItem: {} } } } });
@@ -75,6 +108,11 @@ describe('in a block', () => {
         expect(words(take('strength'))).toContain('If not said:');
         expect(after('strength')).toMatch(/\n {2}strength: +\$\{1:\d+ wt%\}\n/);
     });
+    it('a new value stands where its neighbours stand', () => {
+        expect(offered('column c {\n  bore: 80 mm\n  hei<|>\n}').after('height')).toContain('\n  height: ${');
+        expect(offered('column c {\n  bore:      80 mm\n  hei<|>\n}').after('height')).toContain('\n  height:    ${');
+        expect(offered('column c {\n  hei<|>\n}').after('height')).toContain('\n  height:           ${');
+    });
     it('a key of which the value stands already is replaced alone', () => {
         expect(offered('column c {\n  lev<|>: 30 mm\n}').after('level')).toBe('column c {\n  level: 30 mm\n}');
     });
@@ -97,6 +135,18 @@ describe('after the colon', () => {
         const { labels } = offered('cylinder { volume: <|> }');
         expect(labels[0]).toMatch(/^\d+ L$/);
         expect(labels.slice(-2)).toEqual(['none', 'unknown']);
+    });
+    it('no whole example where a piece of the value stands behind the cursor already', () => {
+        expect(offered('stack {\n  plate: nic<|>, 110 x 130 x 1 mm\n}').labels.filter(l => /\d mm/.test(l))).toEqual([]);
+        expect(offered('stack {\n  plate: nic<|>\n}').labels[0]).toMatch(/^nickel, \d/);
+    });
+    it('a switch senses what is in a vessel before what is worked out, a detector the room', () => {
+        expect(offered('switch s { senses: <|> }').labels.slice(0, 4)).toEqual(expect.arrayContaining(['bag', 'stack', 'h2-bubbler']));
+        expect(offered('detector d { senses: <|> }').labels[0]).toBe('site');
+        expect(offered('switch s { senses: bag.<|> }').labels.slice(0, 2)).toEqual(expect.arrayContaining(['pressure', 'volume']));
+    });
+    it('the numbers asked for most come first', () => {
+        expect(offered('expect stack.<|>').labels.slice(0, 5)).toEqual(expect.arrayContaining(['hydrogen-rate', 'volts-per-cell', 'temperature']));
     });
     it('units of the right dimension right behind a number, with the blank that belongs there', () => {
         const { labels, after } = offered('lye { strength: 25<|> }');

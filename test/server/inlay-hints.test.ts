@@ -33,6 +33,14 @@ describe('inlay hints', () => {
         const one = open(rig.replace(/stack \{[^}]*\}/, 'stack { cells: 10   wetted: 80 x 100 mm }'));
         expect(hintsIn(one.house, one.uri)[2].label).toMatch(/^≈ [12](?:\.\d+)? V ± [\d.]+ · [\d.]+ A · hydrogen [\d.]+ NL\/h · /);
     });
+    it('of a whole stack are its gas, its heat and what stands across the separators; the head is not shown where a path leads to nobody', () => {
+        const whole = (to: string) => {
+            const one = open(`${rig.replace('-> outdoors', '-> vent')}vent\nbubbler o2-bubbler\npath oxygen: stack -> ${to}\n`.replace('\nvent\n', '\nvent roof\n').replace('-> vent', '-> roof'));
+            return String(hintsIn(one.house, one.uri).find(h => h.position.line === 3)!.label);
+        };
+        expect(whole('o2-bubbler -> outdoors')).toMatch(/^≈ hydrogen .* · oxygen .* · [\d.]+ °C.* · across separators /);
+        expect(whole('o2-bubbler -> nobody')).not.toContain('across separators');
+    });
     it('show their working when pointed at', () => {
         expect((at(4)[0].tooltip as MarkupContent).value).toContain('*How:*');
         const lazy = hintsIn(o.house, o.uri, 0, Infinity, true);

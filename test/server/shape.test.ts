@@ -127,6 +127,13 @@ allow oxygen-kept on nobody
         }
         expect(m.marks.length).toBe(14);
     });
+    it('words that happen to be the names of parts stay words', () => {
+        const o = open('rig "A", idea\n\nsupply converter { sort: converter   voltage: 20 V }\nseparator { material: PP-felt }\nroutine { steps: wet separator, start }\n');
+        const typeAt = (text: string, n: number) => tokensOf(o.house, o.uri).find(t => t.start <= o.text.indexOf(text) + n && o.text.indexOf(text) + n < t.end)?.type;
+        expect(typeAt('converter { sort', 0)).toBe('variable');
+        expect(typeAt('sort: converter', 6)).toBe('enumMember');
+        expect(typeAt('wet separator', 4)).toBe('enumMember');
+    });
     it('never overlap, and go through the text in order', () => {
         const o = open(rig);
         const tokens = tokensOf(o.house, o.uri);
@@ -157,6 +164,10 @@ describe('lenses', () => {
         expect(findings.title).toMatch(/^(nothing found|\d+ (error|warning|hint)s?)/);
         expect(assumed).toMatchObject({ title: expect.stringMatching(/^\d+ assumed$/), command: 'rigwright.writeAssumptions', line: 0 });
         expect(care.title).toContain('licensed practice');
+    });
+    it('a rig without parts is not one where nothing was found; half an expectation has no lens that comes and goes', () => {
+        expect(lenses('rig "A", idea\n').map(l => l.title)).toEqual(['no part described yet', 'local codes and licensed practice decide']);
+        expect(lenses(`${rig}expect stack.`)).toHaveLength(lenses(rig).length);
     });
     it('on expectations: how each stands', () => {
         const stands = (line: string) => lenses(`${rig}${line}`).at(-1)!.title;

@@ -40,7 +40,7 @@ const outflow = (q: View) => {
 const used = (q: View) => q.q('usable');
 
 export default [
-    defineQuantity({ name: 'usable', of: ['bag', 'gasometer'], measure: 'volume', meaning: 'Volume between the switch that begins a draw and the one that ends it; the whole less the dead volume where there are none.', formula: 'from the switches that sense its volume', source: 'definition', shownAt: 'volume', shownAs: 'between switches', work: q => {
+    defineQuantity({ name: 'usable', of: ['bag', 'gasometer'], measure: 'volume', meaning: 'Volume between the switch that begins a draw and the one that ends it; the whole less the dead volume where there are none.', formula: 'from the switches that sense its volume', source: 'definition', shownAt: 'volume', shownAs: 'usable', work: q => {
         const s = switched(q);
         return s.high > s.low ? s.high - s.low : q.num('volume') - q.maybe('dead-volume', 0.02 * q.num('volume'));
     } }),

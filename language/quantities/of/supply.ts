@@ -3,18 +3,39 @@ import { windingFactors, capacitorCurrent, type RectifierCircuit } from '../../p
 import { bleedTime, chargeEnergy } from '../../physics/combustion.js';
 import { roughAmpacity } from '../../physics/wiring.js';
 import { defineQuantity } from '../define.js';
-import { leadsResistanceOf } from '../leads-model.js';
+import { leadsResistanceOf, leadsToStack } from '../leads-model.js';
 import type { View } from '../view.js';
 
 const stackCurrent = (q: View) => q.the('stack')?.q('current') ?? NaN;
+/** The battery and the converter that runs from it, where a rig has both: volts and amperes differ on its two sides. */
+const converterOf = (q: View) => {
+    const supply = q.all('supply').find(s => s.word('sort') === 'converter');
+    const battery = supply && (q.all('battery').find(b => q.paths.before(supply.name, 'current').includes(b.name)) ?? q.the('battery'));
+    return battery && { supply, battery };
+};
+/** What a converter draws from its battery, at the battery's nominal volts. */
+const drawn = ({ supply, battery }: { supply: View; battery: View }) => supply.q('working-voltage') * stackCurrent(supply) / supply.num('efficiency') / battery.num('voltage');
+/** Working current in a part of the current path: on the battery side of a converter it is not that of the stack. */
+const currentIn = (q: View, undrawn = stackCurrent(q)) => {
+    const converter = converterOf(q);
+    if (!converter) return stackCurrent(q);
+    if (q.paths.after(q.name, 'current').includes(converter.supply.name)) return drawn(converter);
+    return q.paths.before(q.name, 'current').includes(converter.supply.name) ? stackCurrent(q) : undrawn;
+};
 const circuit = (q: View) => (q.the('rectifier')?.word('circuit') ?? 'bridge') as RectifierCircuit;
 const crest = (q: View) => Math.SQRT2 * (q.the('transformer')?.maybe('secondary-unloaded', 1.08 * (q.the('transformer')?.num('secondary') ?? NaN)) ?? NaN);
 
 export default [
-    defineQuantity({ name: 'working-voltage', of: ['supply', 'battery'], measure: 'voltage', meaning: 'Voltage at its terminals at the working current.', formula: 'voltage of the stack + leads + diodes', source: 'Kirchhoff', shownAt: 'voltage', shownAs: 'works at', work: q => {
+    defineQuantity({ name: 'working-voltage', of: ['supply', 'battery'], measure: 'voltage', meaning: 'Voltage at its terminals at the working current.', formula: 'voltage of the stack + leads + diodes; of a battery behind a converter: its volts - droop at what the converter draws', source: 'Kirchhoff', shownAt: 'voltage', shownAs: 'works at', work: q => {
         const stack = q.the('stack');
+        const converter = q.kind === 'battery' ? converterOf(q) : undefined;
+        if (converter) return q.num('voltage') - drawn(converter) * q.maybe('internal-resistance', 0.02 * q.num('voltage') / 51.2);
         const i = stackCurrent(q);
-        return stack ? stack.q('voltage') + i * q.all('leads').reduce((s, l) => s + leadsResistanceOf(l), 0) + q.all('diode').reduce((s, d) => s + d.maybe('forward-drop', 0.8), 0) : NaN;
+        return stack ? stack.q('voltage') + i * leadsToStack(q).reduce((s, l) => s + leadsResistanceOf(l), 0) + q.all('diode').reduce((s, d) => s + d.maybe('forward-drop', 0.8), 0) : NaN;
+    } }),
+    defineQuantity({ name: 'working-current', of: 'battery', measure: 'current', meaning: 'Current that it gives while the stack runs, at its nominal volts.', formula: 'current of the stack; before a converter: volts x amperes given / efficiency / volts of the battery', source: 'balance of power', shownAt: 'capacity', shownAs: 'gives', work: q => {
+        const converter = converterOf(q);
+        return converter ? drawn(converter) : stackCurrent(q);
     } }),
     defineQuantity({ name: 'plug-power', of: ['supply', 'transformer'], measure: 'power', meaning: 'Power at the plug for the stack.', formula: 'as stack.plug-power', source: 'definition', work: q => q.the('stack')?.q('plug-power') ?? NaN }),
     defineQuantity({ name: 'crest-voltage', of: 'transformer', measure: 'voltage', meaning: 'Highest instantaneous voltage of the winding without load; a tenth more on high mains.', formula: '√2 x unloaded secondary', source: 'textbook', shownAt: 'secondary', shownAs: 'crest', work: q => Math.SQRT2 * q.maybe('secondary-unloaded', 1.08 * q.num('secondary')) }),
@@ -35,11 +56,11 @@ export default [
     defineQuantity({ name: 'discharge-time', of: 'capacitor', measure: 'time', meaning: 'Time for the bleed resistor to bring it under 1 J.', formula: 'R C ln(U / U at 1 J)', source: 'textbook', work: q => bleedTime(q.num('capacitance'), q.num('bleed'), crest(q), Math.sqrt(2 / q.num('capacitance'))) }),
     defineQuantity({ name: 'ripple-current', of: 'capacitor', measure: 'current', meaning: 'RMS current in it.', formula: '√(winding² - direct²)', source: 'textbook', work: q => capacitorCurrent(stackCurrent(q) / windingFactors['bridge-capacitor'], stackCurrent(q)) }),
     defineQuantity({ name: 'resistance', of: 'leads', measure: 'resistance', unit: 'mohm', meaning: 'Resistance there and back, conductor at 50 °C.', formula: '2 length x resistivity / section', source: 'IEC 60028', work: q => q.num('section') * 0 + leadsResistanceOf(q) }),
-    defineQuantity({ name: 'drop', of: 'leads', measure: 'voltage', meaning: 'Volts lost there and back.', formula: 'resistance x current', source: 'Ohm', shownAt: 'section', shownAs: 'drop', work: q => q.q('resistance') * stackCurrent(q) }),
-    defineQuantity({ name: 'loss', of: 'leads', measure: 'power', meaning: 'Heat in the leads.', formula: 'drop x current x form factor²', source: 'Joule', work: q => q.q('drop') * stackCurrent(q) * (q.the('stack')?.maybeQ('form-factor', 1) ?? 1) ** 2 }),
+    defineQuantity({ name: 'drop', of: 'leads', measure: 'voltage', meaning: 'Volts lost there and back.', formula: 'resistance x current', source: 'Ohm', shownAt: 'section', shownAs: 'drop', work: q => q.q('resistance') * currentIn(q) }),
+    defineQuantity({ name: 'loss', of: 'leads', measure: 'power', meaning: 'Heat in the leads.', formula: 'drop x current x form factor²', source: 'Joule', work: q => q.q('drop') * currentIn(q) * (q.the('stack')?.maybeQ('form-factor', 1) ?? 1) ** 2 }),
     defineQuantity({ name: 'ampacity', of: 'leads', measure: 'current', meaning: 'Current that the section bears for hours in free air, roughly.', formula: '5 A/mm² for small sections falling to 2.5 A/mm²', source: 'IEC 60364-5-52, from memory, ± 25 %', shownAt: 'section', shownAs: 'bears', work: q => {
         const stated = q.maybe('ampacity');
         return stated === stated ? stated : roughAmpacity(q.num('section'));
     } }),
-    defineQuantity({ name: 'load-share', of: 'fuse', measure: 'fraction', meaning: 'Working current over its rating.', formula: 'current / rating', source: 'definition', shownAt: 'rating', shownAs: 'loaded', work: q => stackCurrent(q) / q.num('rating') }),
+    defineQuantity({ name: 'load-share', of: 'fuse', measure: 'fraction', meaning: 'Working current over its rating.', formula: 'current where it stands / rating', source: 'definition', shownAt: 'rating', shownAs: 'loaded', work: q => currentIn(q, NaN) / q.num('rating') }),
 ];

@@ -6,7 +6,7 @@ export default kind({
     group: 'current',
     on: ['current'],
     properties: {
-        sort: words(['LFP', 'lead-acid', 'NMC', 'NiMH', 'other'], 'What it is made of. It decides how far it may be emptied and what a short does.', {}),
+        sort: words(['LFP', 'lead-acid', 'NMC', 'NiMH', 'other'], 'What it is made of. It decides how far it may be emptied and what a short does.', { called: { lifepo4: 'LFP', lead: 'lead-acid', agm: 'lead-acid', gel: 'lead-acid' } }),
         capacity: quantity('charge', 'Charge that it gives from full to empty, as on its plate.', { fact: true, usual: '1 Ah..5000 Ah', example: '${1:100 Ah}' }),
         voltage: quantity('voltage', 'Nominal voltage, as on its plate.', { usual: '1 V..120 V', example: '${1:24 V}' }),
         empty: quantity('voltage', 'Voltage at which it counts as empty. Below it most batteries are harmed.', { usual: '1 V..120 V', example: '${1:22 V}' }),

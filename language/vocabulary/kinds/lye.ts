@@ -9,7 +9,7 @@ export default kind({
     group: 'cells',
     single: true,
     properties: {
-        solute: words([...solutes.keys()], 'What is dissolved in the water. Common salt makes poisonous chlorine instead of oxygen.', { assume: ['KOH', 'what most rigs use'], open: true }),
+        solute: words([...solutes.keys()], 'What is dissolved in the water. Common salt makes poisonous chlorine instead of oxygen.', { assume: ['KOH', 'what most rigs use'], open: true, called: { 'potassium-hydroxide': 'KOH', 'caustic-potash': 'KOH', 'sodium-hydroxide': 'NaOH', 'caustic-soda': 'NaOH' } }),
         strength: quantity('mass-fraction', 'Share of the mass: 25 wt%; or 6 mol/L, 8 mol/kg.', { assume: ['28 wt%', 'near the best conducting strength of potash', '± 2 wt%'], usual: '1 wt%..45 wt%', unit: 'wt%', positive: true }),
         fill: quantity('volume', 'Volume of lye in the whole rig: cells, pipes and columns up to the working level.', { usual: '0.05 L..200 L', example: '${1:6 L}' }),
         'solute-mass': quantity('mass', 'Mass of the solid weighed out. With that of the water it checks the strength, and tells how hot mixing gets.', { usual: '1 g..200 kg', example: '${1:1.5 kg}' }),

@@ -10,7 +10,14 @@ export default kind({
     single: true,
     always: true,
     properties: {
-        place: words(['outdoors', 'open-shelter', 'shed', 'garage', 'room', 'cellar', 'attic', 'flat'], 'What sort of place it is. In the open, hydrogen is gone in seconds; under a roof it stays.', { neverAssumed: true }),
+        place: words(['outdoors', 'open-shelter', 'shed', 'garage', 'room', 'cellar', 'attic', 'flat'], 'What sort of place it is. In the open, hydrogen is gone in seconds; under a roof it stays.', {
+            neverAssumed: true,
+            // A boat or caravan is lived in: the strictest of what it might be.
+            called: {
+                outside: 'outdoors', garden: 'outdoors', yard: 'outdoors', terrace: 'outdoors', carport: 'open-shelter', 'lean-to': 'open-shelter', balcony: 'open-shelter', barn: 'shed', hut: 'shed', greenhouse: 'shed',
+                workshop: 'room', lab: 'room', classroom: 'room', basement: 'cellar', loft: 'attic', apartment: 'flat', house: 'flat', home: 'flat', boat: 'flat', houseboat: 'flat', cabin: 'flat', caravan: 'flat', van: 'flat',
+            },
+        }),
         'attached-to-dwelling': yesNo('It shares a wall, a roof or a door with a home.', { neverAssumed: true }),
         'people-above': yesNo('People live or sit above it.', { neverAssumed: true }),
         volume: quantity('volume', 'Volume of air in it. It sets how long a leak takes to become dangerous.', { neverAssumed: true, usual: '1 m3..5000 m3', unit: 'm3', example: '${1:25 m3}' }),

@@ -9,7 +9,10 @@ export default kind({
     on: ['current'],
     properties: {
         sort: words(['bench', 'switch-mode', 'transformer-rectifier', 'converter', 'battery-charger', 'direct-mains'],
-            'What it is. It decides whether the mains is kept apart, whether the current is limited, and whether it conducts backwards.', { neverAssumed: true }),
+            'What it is. It decides whether the mains is kept apart, whether the current is limited, and whether it conducts backwards.', {
+                neverAssumed: true,
+                called: { lab: 'bench', laboratory: 'bench', smps: 'switch-mode', psu: 'switch-mode', 'dc-dc': 'converter', buck: 'converter', boost: 'converter', 'step-down': 'converter', 'step-up': 'converter', charger: 'battery-charger', mains: 'direct-mains' },
+            }),
         mains: facts([[slot('voltage', 'voltage'), slot('frequency', 'frequency', true)]], 'Voltage and frequency of the mains that it is plugged into.', {
             assume: ['230 V 50 Hz', 'the mains of most of the world'], example: '${1:230 V 50 Hz}',
         }),

@@ -24,5 +24,5 @@ export default kind({
     },
     states: ['made', 'broken'],
     events: ['sticks made', 'sticks broken', 'wire breaks', 'detached', 'drifts'],
-    template: ['senses: ${1:bag.volume}', 'makes: ${2|above,below|} ${3}', 'breaks: ${4|below,above|} ${5}', 'if-wire-breaks: ${6|breaks,makes|}'],
+    template: ['senses: ${1:bag.volume}', 'makes: ${2|above,below|} ${3:40 L}', 'breaks: ${4|below,above|} ${5:10 L}', 'if-wire-breaks: ${6|breaks,makes|}'],
 });

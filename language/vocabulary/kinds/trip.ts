@@ -26,5 +26,5 @@ export default kind({
     },
     states: ['tripped', 'ready'],
     events: ['fails to trip', 'trips', 'reset', 'wire breaks', 'detached', 'drifts'],
-    template: ['senses: ${1:bag.volume}', 'trips: ${2|above,below|} ${3}', 'resets: by ${4|hand,itself|}', 'if-wire-breaks: ${5|trips,nothing|}'],
+    template: ['senses: ${1:bag.volume}', 'trips: ${2|above,below|} ${3:45 L}', 'resets: by ${4|hand,itself|}', 'if-wire-breaks: ${5|trips,nothing|}'],
 });

@@ -31,12 +31,15 @@ export function lensesOf(house: House, uri: string): CodeLens[] {
             const n = findings.filter(f => f.severity === s).length;
             return n ? `${n} ${word}${n > 1 ? 's' : ''}` : '';
         };
-        put(page.title.span, [count('error', 'error'), count('warning', 'warning'), count('hint', 'hint')].filter(Boolean).join(', ') || 'nothing found', 'workbench.actions.view.problems');
-        const assumed = assumptionRows(analysis.workings).length;
+        const described = [...analysis.rig.parts.values()].some(p => !p.implied);
+        put(page.title.span, [count('error', 'error'), count('warning', 'warning'), count('hint', 'hint')].filter(Boolean).join(', ') || (described ? 'nothing found' : 'no part described yet'), 'workbench.actions.view.problems');
+        const assumed = described ? assumptionRows(analysis.workings).length : 0;
         if (assumed) put(page.title.span, `${assumed} assumed`, 'rigwright.writeAssumptions');
         put(page.title.span, 'local codes and licensed practice decide');
     }
     for (const e of page.expects) {
+        // Half typed, it has nothing to stand for: a line that comes and goes above it would only jump.
+        if (e.broken) continue;
         const { is, now, missing } = standingOf(analysis.workings, e);
         put(e.span, is === 'not known' && missing.length ? `Not known: ${missing.slice(0, 2).join(', ')} ${missing.length > 1 ? 'are' : 'is'} missing` : is === 'not worked out' ? 'Read, not worked out yet' : `${capital(is)}${now ? `: ${now}` : ''}`);
     }

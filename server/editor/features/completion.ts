@@ -2,7 +2,8 @@
 import { CompletionItemKind, CompletionTriggerKind, InsertTextFormat, type CompletionItem } from 'vscode-languageserver';
 import { namesAfterPoint } from '../../../language/quantities/check-names.js';
 import { quantityOf } from '../../../language/quantities/index.js';
-import { propertyText } from '../../../language/reference/explain.js';
+import { explain, propertyText } from '../../../language/reference/explain.js';
+import { templates } from '../../../language/reference/templates.js';
 import { showResult } from '../../../language/reference/values.js';
 import { pathEnds, shippedNames } from '../../../language/rig/assemble.js';
 import { stages, type Page, type Part, type Rig } from '../../../language/rig/rig.js';
@@ -81,11 +82,19 @@ export function completionsAt(house: House, uri: string, position: Position, tri
     });
 }
 
+/** Where values stand that are lined up, counted from the start of their key. */
+const COLUMN = 18;
 const NAME = '[\\p{L}_][\\p{L}\\p{N}_-]*';
 const driving = new Set(['switch', 'trip', 'contactor', 'relay', 'timer', 'button', 'stop-button', 'analyser', 'detector', 'solid-state-relay', 'controller', 'override', 'sensor']);
 /** In the order in which a rig is usually written down. */
 const groupOrder = ['current', 'cells', 'low side', 'use', 'world', 'high side', 'control', 'records', 'statements'] as const;
 const usualEnds: Record<Medium, readonly string[]> = { hydrogen: ['outdoors', 'room', 'plugged', 'user'], oxygen: ['outdoors', 'room', 'plugged'], lye: ['drain', 'plugged'], water: ['tap', 'drain'], current: ['mains'] };
+/** Gas and lye come from the stack, current from what feeds it. */
+const beginsPath = (medium: Medium, kind: string) => (medium === 'current' ? ['battery', 'supply', 'transformer', 'panels'].includes(kind) : medium !== 'water' && kind === 'stack');
+/** What a switch or trip usually watches. */
+const watched = new Set(['bag', 'gasometer', 'stack', 'column', 'cylinder', 'bubbler', 'compressor', 'cooler', 'lye']);
+/** Numbers that makers ask for first. */
+const askedFirst = ['hydrogen-rate', 'volts-per-cell', 'temperature', 'current', 'voltage'];
 const onEveryPart = new Set(['note', 'source', 'price', 'only-in']);
 
 class Completer {
@@ -97,7 +106,7 @@ class Completer {
         const { before } = this;
         let m: RegExpExecArray | null;
         if ((m = /^\s*use\s+("?)([^"]*)$/.exec(before))) return this.files(m[1] === '"', m[2]);
-        if (/^\s*rig\s+"[^"]*"\s*,\s*[\w-]*$/.test(before)) return stages.map(s => ({ label: s, kind: CompletionItemKind.EnumMember, doc: 'How far the rig is.' }));
+        if (/^\s*rig\s+"[^"]*"\s*,\s*[\w-]*$/.test(before)) return stages.map((s, n) => ({ label: s, kind: CompletionItemKind.EnumMember, doc: explain(s)?.markdown.replace(/^#[^\n]*\n+/, ''), rank: n }));
         if (/^\s*(?:rig|library)\s/.test(before)) return [];
         if ((m = /^\s*path\s+(.*)$/.exec(before))) return this.path(m[1]);
         const going = this.openPath();
@@ -119,7 +128,6 @@ class Completer {
     private lineStart(): Idea[] {
         const later = this.inAYear();
         const words: [string, string, string][] = [
-            ['path', 'path ${1|hydrogen,oxygen,lye,water,current|}: ${2:stack} -> ${3}', 'What is joined to what, in order.'],
             ['expect', 'expect ${1:stack.volts-per-cell} < ${2:2.2 V}', 'A requirement of your own, checked as you type.'],
             ['let', 'let ${1:name} = ${2:value}', 'A named value.'],
             ['use', 'use "${1:parts.rig}"', 'Another file of this rig, or a library.'],
@@ -127,29 +135,46 @@ class Completer {
         ];
         if (!this.page.title) words.unshift(['rig', 'rig "${1:Title}", ${2|idea,drawn,built,running,retired|}', 'The title line: name and stage.'], ['library', 'library "${1:Title}"', 'A file of patterns, in no rig until like names them.']);
         const present = new Set([...this.rig.parts.values()].filter(p => !p.implied).map(p => p.kind));
+        // What no rig gives numbers without comes first while it is missing.
+        const needed = ['supply', 'lye', 'stack', ...(present.has(kinds.get('stack')!) ? ['separator', 'column', 'bubbler', 'site'] : [])];
+        const fed = present.has(kinds.get('battery')!) ? needed.filter(n => n !== 'supply') : needed;
         const rank = (k: Kind) => {
             const there = present.has(k);
-            return (there && (k.single || k.always) ? 12 : there ? 2 : 0) + groupOrder.indexOf(k.group);
+            return !there && fed.includes(k.name) ? 1 : 2 + (there && (k.single || k.always) ? 12 : there ? 2 : 0) + groupOrder.indexOf(k.group);
         };
+        const blank = !this.page.text.trim() || /^\s*[\p{L}-]*\s*$/u.test(this.page.text);
         return [
-            ...words.map(([label, text, doc], n) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: this.page.title || n > 1 ? 3 : 0 })),
-            ...[...kinds.values()].map(k => ({ label: k.name, kind: CompletionItemKind.Class, text: this.block(k), template: true, detail: k.group, doc: k.doc, rank: rank(k) })),
+            ...(blank ? templates.map(t => ({ label: `rig: ${t.name}`, kind: CompletionItemKind.Snippet, text: t.text, detail: t.title, doc: t.description, rank: 1 })) : []),
+            { label: 'path', kind: CompletionItemKind.Keyword, text: 'path ', again: true, doc: 'What is joined to what, in order: path hydrogen: stack -> bubbler -> burner.', rank: this.page.title ? 5 : 2 },
+            ...words.map(([label, text, doc], n) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: this.page.title || n > 1 ? 5 : n ? 2 : 0 })),
+            ...[...kinds.values()].sort((a, b) => (needed.indexOf(a.name) + 100) % 100 - (needed.indexOf(b.name) + 100) % 100).map(k => ({ label: k.name, kind: CompletionItemKind.Class, text: this.block(k), template: true, detail: k.group, doc: k.doc, rank: rank(k) })),
         ];
     }
     /** A new part of a kind, with its usual lines. The name comes first where it needs one. */
     private block(kind: Kind): string {
-        const lines = kind.template ?? [];
         const namesake = this.rig.parts.get(kind.name);
-        const nameless = (kind.single || kind.always || kind.group === 'cells') && (!namesake || namesake.implied);
+        const nameless = (kind.single || kind.always || kind.group === 'cells' || kind.group === 'current') && (!namesake || namesake.implied);
         let name = '';
         if (!nameless) {
             let n = 1;
             while (this.rig.parts.has(`${kind.name}-${n}`)) n++;
             name = ` \${1:${kind.name}-${n}}`;
         }
-        if (!lines.length) return Object.keys(kind.properties).length <= onEveryPart.size + 2 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
+        if (!kind.template?.length) return Object.keys(kind.properties).length <= onEveryPart.size + 2 ? `${kind.name}${name}` : `${kind.name}${name} {\n  $0\n}`;
+        const lines = (kind.template ?? []).map(l => this.ofThisRig(l));
         const shifted = nameless ? lines : lines.map(l => l.replace(/\$\{(\d+)/g, (_, n: string) => `\${${Number(n) + 1}`));
-        return `${kind.name}${name} {\n${shifted.map(l => `  ${keyed(l.slice(0, l.indexOf(':')), l.slice(l.indexOf(':') + 1).trim())}`).join('\n')}\n}`;
+        return `${kind.name}${name} {\n${shifted.map(l => {
+            const key = l.slice(0, l.indexOf(':'));
+            return `  ${keyed(key, unclaimed(kind.properties[key], l.slice(l.indexOf(':') + 1).trim()))}`;
+        }).join('\n')}\n}`;
+    }
+    /** A template speaks of `bag.volume`; where the rig has a bag by another name, that one is meant. */
+    private ofThisRig(line: string): string {
+        return line.replace(/\$\{(\d+):([a-z][a-z0-9-]*)\./g, (all, n: string, word: string) => {
+            if (!kinds.has(word) || this.rig.parts.has(word)) return all;
+            const part = [...this.rig.parts.values()].find(p => p.kindWord === word && !p.pattern);
+            return part ? `\${${n}:${part.name}.` : all;
+        });
     }
     private alike(kindWord: string): Idea[] {
         return [...this.rig.parts.values(), ...this.rig.patterns.values()].filter(p => p.kindWord === kindWord && !p.implied).map(p => this.partIdea(p));
@@ -192,10 +217,10 @@ class Completer {
         const ports = medium === 'lye' ? [...this.rig.parts.values()].filter(p => p.kindWord === 'stack').flatMap(p => ['hydrogen', 'oxygen'].map(side => `${p.name}.${side}`)) : [];
         const word = /[\p{L}\p{N}_.-]*$/u.exec(this.before)![0].length;
         return [
-            ...fits.map(p => ({ ...this.partIdea(p), rank: used.has(p.name) ? 4 : 3 })),
+            ...fits.map(p => ({ ...this.partIdea(p), rank: last === undefined && beginsPath(medium, p.kindWord) ? 1 : used.has(p.name) ? 4 : 3 })),
             ...ports.map(label => ({ label, kind: CompletionItemKind.Field, over: word, rank: 4 })),
-            ...[...pathEnds].map(e => ({ label: e, kind: CompletionItemKind.EnumMember, detail: 'where the path ends', rank: usualEnds[medium]?.includes(e) ? 5 : 9 })),
-            ...[...kinds.values()].filter(k => k.on.includes(medium) && !fits.some(p => p.name === k.name)).map(k => ({ label: k.name, kind: CompletionItemKind.Class, detail: 'a part of this kind, all of it assumed', doc: k.doc, rank: 6 })),
+            ...[...pathEnds].map(e => ({ label: e, kind: CompletionItemKind.EnumMember, detail: 'where the path ends', rank: last === undefined && !(medium === 'current' || medium === 'water') ? 9 : usualEnds[medium]?.includes(e) ? 5 : 9 })),
+            ...[...kinds.values()].filter(k => k.on.includes(medium) && !fits.some(p => p.name === k.name)).map(k => ({ label: k.name, kind: CompletionItemKind.Class, detail: 'a part of this kind, all of it assumed', doc: k.doc, rank: last === undefined && beginsPath(medium, k.name) ? 2 : 6 })),
         ];
     }
 
@@ -289,15 +314,23 @@ class Completer {
         const oneLine = !text.slice(part.inside!.start, part.inside!.end).includes('\n');
         const order = kind.template?.map(t => t.slice(0, t.indexOf(':'))) ?? [];
         const rank = (p: Property) => (order.includes(p.name) ? 1 : onEveryPart.has(p.name) ? 9 : p.neverAssumed ? 3 : p.assume ? 5 : 4);
+        const column = this.valueColumn(part);
         // Where a colon stands behind the word already, its value stays.
         const valued = /^[\p{L}\p{N}_-]*\s*:/u.test(this.behind);
         const given = (p: Property) => part.entries.has(p.name) && !(this.offset >= part.entries.get(p.name)!.keySpan.start && this.offset <= part.entries.get(p.name)!.keySpan.end);
         const ideas: Idea[] = Object.values(kind.properties).filter(p => !given(p)).sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name)).map(p => ({
             label: p.name, kind: CompletionItemKind.Property, rank: rank(p), doc: propertyText(p),
             detail: p.assume ? `assumed ${p.assume.value}` : p.neverAssumed ? 'never assumed' : undefined,
-            text: valued ? p.name : oneLine ? `${p.name}: ${p.example}` : keyed(p.name, p.example), template: !valued,
+            text: valued ? p.name : oneLine ? `${p.name}: ${unclaimed(p, p.example)}` : keyed(p.name, unclaimed(p, p.example), column), template: !valued,
         }));
         return kind.statement ? [...ideas, ...this.parts(p => !p.kind?.statement, '.').map(i => ({ ...i, rank: 2 }))] : ideas;
+    }
+    /** How far behind the start of its key the values of this block stand: 0 where they follow their colons closely. */
+    private valueColumn(part: Part): number {
+        const { text } = this.page;
+        const widths = [...part.entries.values()].filter(e => e.value && e.span.start > e.keySpan.start && !text.slice(e.keySpan.start, e.span.start).includes('\n')).map(e => e.span.start - e.keySpan.start);
+        const tight = [...part.entries.values()].filter(e => e.value && e.span.start === e.keySpan.end + 2).length;
+        return !widths.length ? COLUMN : tight === widths.length ? 0 : Math.max(...widths);
     }
     /** @param typed what stands behind the colon, up to the cursor */
     private value(part: Part, kind: Kind, key: string, typed: string): Idea[] {
@@ -306,7 +339,8 @@ class Completer {
         const property = dotted.length > 1 ? target?.kind?.properties[dotted[1]] : kind.properties[key];
         const item = typed.slice(typed.lastIndexOf(',') + 1);
         const after = this.afterPoint(item);
-        if (after) return after;
+        // A switch senses what stands there at this moment, not what is worked out for the whole.
+        if (after) return key === 'senses' ? after.map(i => ({ ...i, rank: momentary.has(i.label) ? (i.kind === CompletionItemKind.Event ? 2 : 1) : 6 })) : after;
         if (!property) {
             const measure = target && this.measureOf(target, dotted.slice(1).join('.'));
             return this.units(item, measure ? [measure] : undefined) ?? [];
@@ -323,7 +357,8 @@ class Completer {
         for (const { type } of next.slots) ideas.push(...this.fills(type, part, typed));
         const empty = !typed.slice(0, typed.length - word.length).trim();
         if (empty) {
-            ideas.unshift(...this.example(property));
+            // A whole value as an example only where none of it stands behind the cursor.
+            if (!this.behind.replace(/^[\p{L}\p{N}_.-]*/u, '').split(/[}#]|\s{2,}/)[0].trim()) ideas.unshift(...this.example(property));
             if (property.none) ideas.push({ label: 'none', kind: CompletionItemKind.EnumMember, doc: 'There is none.', rank: 7 });
             ideas.push({ label: 'unknown', kind: CompletionItemKind.EnumMember, doc: 'Somebody looked, and could not find out. The line stays as a reminder.', rank: 8 });
         }
@@ -343,7 +378,10 @@ class Completer {
         switch (type) {
             case 'yes-no': return ['yes', 'no'].map(enumMember);
             case 'condition': return others(p => driving.has(p.kindWord));
-            case 'quantity': return others(p => !p.kind?.statement && p.kind?.group !== 'control' && !(p.implied && p.name !== 'site'), '.');
+            case 'quantity': {
+                const first = (name: string) => (part.kindWord === 'detector' ? name === 'site' : watched.has(this.rig.parts.get(name)?.kindWord ?? ''));
+                return others(p => !p.kind?.statement && p.kind?.group !== 'control' && p.kindWord !== 'routine' && p.kindWord !== 'purpose' && !(p.implied && p.name !== 'site'), '.').map(i => ({ ...i, rank: first(i.label) ? 2 : 6 }));
+            }
             case 'date': return [{ label: this.house.today, kind: CompletionItemKind.Value, detail: 'today', rank: 1 }];
             default: return [];
         }
@@ -379,7 +417,7 @@ class Completer {
             const q = quantityOf(part.kindWord).get(label);
             if (q) {
                 const r = this.analysis.workings.quantity(part, label)!;
-                return { label, kind: CompletionItemKind.Field, detail: r.value === r.value ? `≈ ${showResult(r)}` : 'not known yet', doc: q.meaning, rank: q.shownAt ? 2 : 3 };
+                return { label, kind: CompletionItemKind.Field, detail: r.value === r.value ? `≈ ${showResult(r)}` : 'not known yet', doc: q.meaning, rank: askedFirst.includes(label) ? 1 : q.shownAt ? 2 : 3 };
             }
             const p = part.kind?.properties[label];
             return { label, kind: p ? CompletionItemKind.Property : CompletionItemKind.Event, detail: p ? part.entries.get(label)?.value?.text ?? p.assume?.value : 'read off it', doc: p?.doc ?? momentary.get(label)?.doc, rank: p ? 4 : 6 };
@@ -419,8 +457,17 @@ function isNumber(type: SlotType): boolean {
     return (typeof type === 'string' && (type in measures || type === 'count' || type === 'sensed')) || (typeof type === 'object' && 'size' in type);
 }
 /** `key:` and its value, values in one column. */
-function keyed(key: string, value: string): string {
-    return `${`${key}: `.padEnd(18)}${value}`;
+function keyed(key: string, value: string, column = COLUMN): string {
+    return `${`${key}: `.padEnd(column)}${value}`;
+}
+/** What decides what a part is, and is seen at once if it is wrong. */
+const seenAtOnce = new Set(['sort', 'place']);
+/**
+ * A template with `unknown` before the words that would claim something: whoever only tabs through it must not have
+ * written that a wire fails safe, that a supply is isolated, or that a test was passed.
+ */
+function unclaimed(property: Property | undefined, template: string): string {
+    return property && (property.neverAssumed || property.name === 'result') && !seenAtOnce.has(property.name) ? template.replace(/^\$\{(\d+)\|(?!unknown)/, '${$1|unknown,') : template;
 }
 function decode(s: string): string {
     try {

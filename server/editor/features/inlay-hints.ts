@@ -69,14 +69,17 @@ export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy
     }
     return hints.sort((a, b) => a.position.line - b.position.line);
 }
+/** Of what belongs to a part as a whole, by what it measures; what is not named here comes last. */
+const wholeOrder: readonly string[] = ['gas-flow', 'temperature', 'pressure'];
+const wholeRank = (r: Result) => (wholeOrder.indexOf(r.quantity.measure) + wholeOrder.length + 1) % (wholeOrder.length + 1);
 /**
  * Where several properties share a line, each has its say before any has a second one; what belongs to the part as a
- * whole comes after them, its gas first, since that is what a rig is for.
+ * whole comes after them: its gas, since that is what a rig is for, then what can do harm.
  */
 function inTurn(results: readonly Result[]): Result[] {
     const byPlace = new Map<string, Result[]>();
     for (const r of results) byPlace.set(r.quantity.shownAt!, [...(byPlace.get(r.quantity.shownAt!) ?? []), r]);
-    const header = byPlace.get('header')?.sort((a, b) => Number(b.quantity.measure === 'gas-flow') - Number(a.quantity.measure === 'gas-flow'));
+    const header = byPlace.get('header')?.sort((a, b) => wholeRank(a) - wholeRank(b));
     byPlace.delete('header');
     const keys = results[0].part.entries;
     const order = [...byPlace].sort((a, b) => keys.get(a[0])!.keySpan.start - keys.get(b[0])!.keySpan.start).map(([, list]) => list);

@@ -46,7 +46,8 @@ export function tokensOf(house: House, uri: string): SemanticToken[] {
         const computed = meant && 'kindWord' in meant && (quantityOf(meant.kindWord).has(second) || (!meant.kind?.properties[names[1]] && momentary.has(second)));
         put(first + 1, end, computed ? 'function' : meant && 'kindWord' in meant && meant.kind?.properties[names[1]] ? 'property' : 'unknown');
     };
-    const value = (v: ParsedValue | undefined, at: number) => {
+    /** @param words the value is words that name no part: the step `wet separator`, the sort `converter` */
+    const value = (v: ParsedValue | undefined, at: number, words = false) => {
         for (const sequence of v?.list ?? []) {
             for (const node of sequence) {
                 walk(node, n => {
@@ -57,7 +58,7 @@ export function tokensOf(house: House, uri: string): SemanticToken[] {
                         put(at + n.start, at + split, n.unitStart > n.start ? 'number' : 'type');
                         put(at + split, at + n.end, n.unitStart > n.start ? 'type' : 'number');
                     } else if (n.is === 'unit') put(at + n.start, at + n.end, 'type');
-                    else if (n.is === 'name') name(n.names, at + n.start, at + n.end, 'enumMember');
+                    else if (n.is === 'name') words ? put(at + n.start, at + n.end, 'enumMember') : name(n.names, at + n.start, at + n.end, 'enumMember');
                     else if (n.is === 'word') put(at + n.start, at + n.end, 'keyword');
                     else if (n.is === 'call') put(at + n.start, at + n.start + n.name.length, 'function');
                 });
@@ -73,7 +74,7 @@ export function tokensOf(house: House, uri: string): SemanticToken[] {
             if (e.property || !p.kind) put(e.keySpan.start, e.keySpan.end, 'property');
             else if (dotted.length > 1) name(dotted, e.keySpan.start, e.keySpan.end, 'unknown');
             else put(e.keySpan.start, e.keySpan.end, meaningOf(rig, page, e.key) ? 'variable' : 'unknown');
-            value(e.value, e.span.start);
+            value(e.value, e.span.start, e.property?.items.every(i => i.every(a => typeof a === 'string' || a.type === 'text' || (typeof a.type === 'object' && 'words' in a.type))));
         }
     }
     for (const l of page.lets) {

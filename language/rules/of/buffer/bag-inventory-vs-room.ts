@@ -1,6 +1,7 @@
 import { defineRule } from '../../define.js';
 import { digits } from '../../../units/format.js';
 import { standsIndoors } from '../../place.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'bag-inventory-vs-room',
@@ -16,7 +17,7 @@ export default defineRule({
         const site = v.the('site')!;
         const share = v.maybeQ('inventory-share');
         if (share !== share) {
-            if (site.says('volume') === 'silent') tell.cannotCheck(site, 'volume', `what a torn ${v.name} makes of the room`);
+            if (notGiven(site, 'volume')) tell.cannotCheck(site, 'volume', `what a torn ${v.name} makes of the room`);
             return;
         }
         const stops = v.controls.stackStoppers();

@@ -1,6 +1,7 @@
 import { defineRule } from '../../define.js';
 import { setValue } from '../../fixes.js';
 import type { View } from '../../../quantities/view.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'level-not-visible',
@@ -14,7 +15,7 @@ export default defineRule({
     check(v, tell) {
         const hidden: View[] = [];
         for (const c of v.all('column')) {
-            if (c.yes('sight') === false || c.says('sight') === 'none' || (tell.reached('built') && c.says('sight') === 'silent')) hidden.push(c);
+            if (c.yes('sight') === false || c.says('sight') === 'none' || (tell.reached('built') && notGiven(c, 'sight'))) hidden.push(c);
         }
         for (const kind of ['bubbler', 'scrubber', 'seal']) {
             for (const b of v.all(kind)) {

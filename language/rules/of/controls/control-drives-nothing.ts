@@ -21,10 +21,14 @@ export default defineRule({
             return;
         }
         if (v.controls.listeners(v.name).length || v.all('controller').some(c => c.names('decides').includes(v.name))) return;
+        const guards = ['trip', 'analyser', 'detector'];
+        const source = v.controls.sources().at(-1);
         const main = ['trip', 'analyser', 'detector'].includes(v.kind) ? v.all('contactor').find(c => c.names('latched-by').length) : undefined;
         tell({
             at: v.at(), severity: missing(tell, 'warning'), message: `${v.name} ${v.kind === 'button' ? 'starts' : ['trip', 'analyser', 'detector', 'switch'].includes(v.kind) ? 'stops' : 'drives'} nothing.`,
-            fixes: defined(main && addToList(main, 'stopped-by', v.name, `Let it drop ${main.name}`)),
+            // Without a contactor that stays dropped, the supply itself stops.
+            fixes: defined(main ? addToList(main, 'stopped-by', v.name, `Let it drop ${main.name}`)
+                : source && guards.includes(v.kind) ? addToList(source, 'stopped-by', v.name, `Let it stop ${source.name}`) : undefined),
         });
     },
 });

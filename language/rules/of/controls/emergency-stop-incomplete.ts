@@ -1,6 +1,6 @@
 import { append, defined } from '../../fixes.js';
 import { defineRule } from '../../define.js';
-import { freeName, listEdit, together } from '../../path-fixes.js';
+import { addToList, freeName, listEdit, together } from '../../path-fixes.js';
 import { onceBuilt } from '../../stage.js';
 import { runsAlone } from '../../place.js';
 
@@ -32,7 +32,8 @@ export default defineRule({
         const stopped = v.controls.stackStoppers();
         const fed = v.controls.sources();
         if (fed.length && !buttons.some(b => stopped.has(b.name))) {
-            tell({ at: buttons[0].at(), message: `${buttons[0].name} does not stop ${fed.at(-1)!.name}: the stack makes gas on.`, related: [{ span: fed.at(-1)!.at(), message: 'runs on' }] });
+            tell({ at: buttons[0].at(), message: `${buttons[0].name} does not stop ${fed.at(-1)!.name}: the stack makes gas on.`, related: [{ span: fed.at(-1)!.at(), message: 'runs on' }],
+                fixes: defined(addToList(fed.at(-1)!.names('needs').map(n => v.other(n)).find(o => o?.kind === 'contactor') ?? fed.at(-1)!, 'stopped-by', buttons[0].name, `Let it stop ${fed.at(-1)!.name}`)) });
         }
         for (const c of compressors) {
             if (!buttons.some(b => v.controls.stoppers(c.name).has(b.name))) tell({ at: buttons[0].at(), message: `${buttons[0].name} does not stop ${c.name}: it goes on pressing gas into the store.`, related: [{ span: c.at(), message: 'runs on' }] });

@@ -1,5 +1,6 @@
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'interlock-fails-unsafe',
@@ -25,7 +26,7 @@ export default defineRule({
                 fixes: defined(setValue(v, key, good, key === 'if-wire-breaks' ? 'Wire it so that a broken wire stops the rig' : `Choose one that then ${good}`)),
             });
         }
-        if (['switch', 'trip', 'analyser', 'detector'].includes(v.kind) && v.says('if-wire-breaks') === 'silent' && v.says('if-unpowered') === 'silent') {
+        if (['switch', 'trip', 'analyser', 'detector'].includes(v.kind) && notGiven(v, 'if-wire-breaks') && notGiven(v, 'if-unpowered')) {
             tell.cannotCheck(v, 'if-wire-breaks', `what a broken wire to ${v.name} does`);
         }
     },

@@ -23,13 +23,14 @@ export default defineRule({
         const share = Math.max(0, ...kept.map(p => p.maybeQ('inventory-share', 0)));
         const loud = runsAlone(v) || share > 0.01;
         const main = v.all('contactor').find(c => c.names('latched-by').length);
+        const stopped = main ?? v.controls.sources().at(-1);
         const name = freeName(v, 'gas-watch');
         const high = v.maybe('high-point');
         const block = `detector ${name} {\n  senses:           ${v.name}.hydrogen\n${high > 0.5 ? `  height:           ${show(Math.floor(high * 10 - 1) / 10, 'm')}\n` : ''}  place:            ridge\n  alarm:            above 0.4 %\n  trips:            above 1 %\n  resets:           by hand\n  if-wire-breaks:   trips\n  if-unpowered:     trips\n}`;
         tell({
             at: kept[0].at(), severity: missing(tell, indoors ? (loud ? 'error' : 'warning') : 'hint'),
             message: `${kept.map(p => p.name).slice(0, 3).join(', ')} ${kept.length > 1 ? 'stand' : 'stands'} ${indoors ? 'indoors' : 'under a roof'} and no detector watches the air${indoors && loud ? (share > 0.01 ? `; ${digits(100 * share, 2)} % of the room is kept` : '; nobody stands by all the time') : ''}.`,
-            fixes: defined(main && together('Plan a detector that stops the rig', append(v, block, ''), listEdit(main, 'stopped-by', name))),
+            fixes: defined(stopped && together('Plan a detector that stops the rig', append(v, block, ''), listEdit(stopped, 'stopped-by', name))),
         });
     },
 });

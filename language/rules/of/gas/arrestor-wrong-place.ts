@@ -1,6 +1,7 @@
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'arrestor-wrong-place',
@@ -25,6 +26,6 @@ export default defineRule({
             tell({ at: v.paths.place(v.name, 'hydrogen') ?? v.at(), message: `${v.name} stands before the store; between the store and the flame of ${bare} there is none.`, related: link ? [{ span: link.to.span, message: 'the flame' }] : [] });
         } else if (distance > 1.0001) {
             tell({ at: v.at('distance'), message: `${v.name} sits ${show(distance, 'm')} from the flame; over more than about 1 m a hydrogen flame gets too fast for it.`, fixes: defined(setValue(v, 'distance', '0.5 m', 'Put it 0.5 m from the flame')) });
-        } else if (flames.length && v.says('distance') === 'silent') tell.cannotCheck(v, 'distance', `whether ${v.name} is near enough to the flame`);
+        } else if (flames.length && notGiven(v, 'distance')) tell.cannotCheck(v, 'distance', `whether ${v.name} is near enough to the flame`);
     },
 });

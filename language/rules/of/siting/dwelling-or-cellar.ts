@@ -1,5 +1,5 @@
 import { defineRule } from '../../define.js';
-import { missing } from '../../stage.js';
+import { missing, notGiven } from '../../stage.js';
 import { runsAlone, standsOutside, stores } from '../../place.js';
 
 export default defineRule({
@@ -23,6 +23,6 @@ export default defineRule({
         }
         const why = v.yes('people-above') ? 'people-above' : v.yes('attached-to-dwelling') ? 'attached-to-dwelling' : undefined;
         if (why && kept.length) tell({ at: v.at(why), severity: missing(tell, 'error'), message: `${kept[0].name} keeps hydrogen in a ${place} ${why === 'people-above' ? 'with people above it' : 'that is attached to a home'}: a leak finds its way to them.`, related: [{ span: kept[0].at(), message: 'what is kept' }] });
-        else if (kept.length && place === 'garage' && v.says('attached-to-dwelling') === 'silent') tell.cannotCheck(v, 'attached-to-dwelling', 'whether a leak can reach a home');
+        else if (kept.length && place === 'garage' && notGiven(v, 'attached-to-dwelling')) tell.cannotCheck(v, 'attached-to-dwelling', 'whether a leak can reach a home');
     },
 });

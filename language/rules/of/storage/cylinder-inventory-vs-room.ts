@@ -2,6 +2,7 @@ import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { digits, show } from '../../../units/format.js';
 import { standsIndoors } from '../../place.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'cylinder-inventory-vs-room',
@@ -17,7 +18,7 @@ export default defineRule({
         const site = v.the('site')!;
         const share = v.maybeQ('inventory-share');
         if (share !== share) {
-            if (site.says('volume') === 'silent') tell.cannotCheck(site, 'volume', `what the contents of ${v.name} make of the room`);
+            if (notGiven(site, 'volume')) tell.cannotCheck(site, 'volume', `what the contents of ${v.name} make of the room`);
             return;
         }
         if (share > 0.01) tell({ at: v.at('volume'), severity: share > 0.04 ? 'error' : 'warning', message: `Its ${show(v.q('stored-gas'), 'NL')}, let go, make ${digits(100 * share, 2)} % hydrogen of this room; 1 % is the limit, 4 % burns.`, related: [{ span: site.at('volume'), message: 'the room' }], fixes: defined(v.part.entries.has('place') ? undefined : setValue(v, 'place', '"outside wall, shaded"', 'Stand it outside')) });

@@ -6,7 +6,7 @@ export default defineRule({
     name: 'battery-source-unfused',
     family: 'electrical supply',
     severity: 'error',
-    summary: 'A battery without a fuse near its terminal.',
+    summary: 'A battery without a fuse near its terminal, or with a fuse only behind a converter or the stack.',
     why: 'Into a short a battery gives hundreds of amperes; cables glow within seconds.',
     source: 'fuse within 200 mm of the terminal: marine practice (ISO 13297), from memory',
     guardsLife: true,
@@ -16,6 +16,14 @@ export default defineRule({
         const fuses = v.all('fuse');
         if (!fuses.length) {
             tell({ at: v.at(), message: `${v.name} has no fuse: into a short it gives hundreds of amperes.`, fixes: defined(insertAfter(v, 'fuse { rating: 30 A   dc-rating: 80 V   distance: 100 mm }', 'Add a fuse at the battery')) });
+            return;
+        }
+        // Only a fuse before everything but cable and switches guards the cable of the battery.
+        const behind = v.paths.after(v.name, 'current');
+        const drawn = fuses.filter(f => behind.includes(f.name));
+        const late = (name: string) => v.paths.between(v.name, name, 'current').map(n => v.other(n)).find(o => o && ['supply', 'stack', 'capacitor'].includes(o.kind));
+        if (drawn.length && drawn.length === fuses.length && drawn.every(f => late(f.name))) {
+            tell({ at: v.at(), message: `${drawn[0].name} stands behind ${late(drawn[0].name)!.name}: the cable from ${v.name} to there has no fuse.`, related: [{ span: drawn[0].at(), message: 'too late on the path' }] });
             return;
         }
         for (const f of fuses) {

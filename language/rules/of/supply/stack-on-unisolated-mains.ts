@@ -1,4 +1,5 @@
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'stack-on-unisolated-mains',
@@ -18,7 +19,7 @@ export default defineRule({
         }
         if (v.kind === 'supply' && v.yes('isolated') === false) tell({ at: v.at('isolated'), message: `${v.name} is not isolated from the mains: the whole wet stack would be live.` });
         if (v.kind === 'transformer' && v.yes('insulated-from-core') === false) tell({ at: v.at('insulated-from-core'), message: `The winding of ${v.name} is not insulated from its core: the stack would be live.` });
-        if (v.kind === 'transformer' && (sort === 'rewound' || sort === 'welder') && v.says('insulated-from-core') === 'silent') tell.cannotCheck(v, 'insulated-from-core', 'that the stack is kept apart from the mains');
-        if (v.kind === 'supply' && !['bench', 'switch-mode', 'converter'].includes(sort ?? '') && v.says('isolated') === 'silent') tell.cannotCheck(v, 'isolated', 'that the stack is kept apart from the mains');
+        if (v.kind === 'transformer' && (sort === 'rewound' || sort === 'welder') && notGiven(v, 'insulated-from-core')) tell.cannotCheck(v, 'insulated-from-core', 'that the stack is kept apart from the mains');
+        if (v.kind === 'supply' && !['bench', 'switch-mode', 'converter'].includes(sort ?? '') && notGiven(v, 'isolated')) tell.cannotCheck(v, 'isolated', 'that the stack is kept apart from the mains');
     },
 });

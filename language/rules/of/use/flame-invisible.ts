@@ -15,6 +15,6 @@ export default defineRule({
         if (!v.paths.mediaOf(v.name).has('hydrogen') || ['torch-two-gas', 'torch-common-duct'].includes(v.word('sort') ?? '')) return;
         const says = v.says('flame-proof');
         if (says === 'none') tell({ at: v.at('flame-proof'), message: `Nothing shuts the gas when the flame of ${v.name} goes out, and nobody can see it.`, fixes: defined(setValue(v, 'flame-proof', 'thermocouple', 'Plan a thermocouple that shuts the gas')) });
-        else if (says === 'silent') tell({ at: v.at(), severity: onceBuilt(tell, 'warning', 'hint'), message: `What sees that ${v.name} burns, and shuts the gas if not? A hydrogen flame can hardly be seen.`, fixes: defined(setValue(v, 'flame-proof', 'thermocouple', 'Plan a thermocouple that shuts the gas')) });
+        else if (says === 'silent' || says === 'unknown') tell({ at: v.at(), severity: onceBuilt(tell, 'warning', 'hint'), message: `What sees that ${v.name} burns, and shuts the gas if not? A hydrogen flame can hardly be seen.`, fixes: defined(setValue(v, 'flame-proof', 'thermocouple', 'Plan a thermocouple that shuts the gas')) });
     },
 });
