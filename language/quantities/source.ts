@@ -67,7 +67,12 @@ export const sourceModel = defineModel<Source | undefined>({
 
 type Common = Pick<Source, 'part' | 'leads' | 'diodes' | 'formFactor'>;
 
-function supplySource(supply: View, common: Common): Source {
+function supplySource(supply: View, common: Common): Source | undefined {
+    // A limit that could not be read is no missing limit: nothing is worked out from a guess that there is none.
+    if (supply.says('current-limit') === 'broken') {
+        supply.num('current-limit');
+        return undefined;
+    }
     const limit = supply.maybe('current-limit', supply.maybe('rated-current'));
     const limited = supply.says('current-limit') === 'stated' || supply.says('current-limit') === 'like';
     const efficiency = supply.maybe('efficiency', 0.88);

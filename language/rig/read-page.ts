@@ -5,6 +5,7 @@
 import type { BlockItem, Frame, Item, LineItem, PropertyItem } from '../grammar/frame.js';
 import { lineWords } from '../grammar/scanner.js';
 import { match, type MatchProblem } from '../values/match.js';
+import { measures, type MeasureName } from '../units/dimension.js';
 import { nearest, offering } from '../values/nearest.js';
 import { parseValue, walk, type Node, type ParsedValue } from '../values/parse-value.js';
 import { media, type Kind, type Property } from '../vocabulary/define.js';
@@ -240,7 +241,8 @@ class PageReader {
             const asLine = !item.items && lineWords.includes(item.kind as never);
             this.problem(asLine ? 'unfinished-line' : 'unknown-word', kindSpan, called ? `${item.kind} is called ${called} here.` : near ? `${item.kind} is not a kind of part; did you mean ${near}?` : `${item.kind} is not a kind of part.`,
                 near ? [this.replaceFix(kindSpan, `Write ${near}`, near)] : undefined);
-            if (!item.items) return undefined;
+            // Misspelt it is still a part: its name stands for something.
+            if (!item.items && !(near && item.name)) return undefined;
         } else if (!item.items && !item.name) {
             // A bare kind word is an unfinished line, never a part: half-typed, it would take the name of the finished one.
             this.problem('unfinished-line', kindSpan, item.like ? `Something must follow like.` : `${item.kind} is not finished: a name or { must follow.`);
@@ -282,6 +284,7 @@ class PageReader {
                     const near = part.kind && nearest(inner.kind, Object.keys(part.kind.properties));
                     const exact = part.kind?.properties[inner.kind];
                     this.problem('unfinished-line', span, exact ? `${inner.kind} has no value yet: a colon and its value must follow.`
+                        : inner.kind === 'like' ? likeBefore(part)
                         : near ? `This line is not understood; did you mean ${near}: …?` : 'This line is not understood: a property is written name: value.',
                         near || exact ? [this.replaceFix(this.span(inner.start, inner.start + inner.kind.length), `Write ${near ?? inner.kind}:`, `${near ?? inner.kind}:`)] : undefined);
                     break;
@@ -313,8 +316,9 @@ class PageReader {
         }
         if (part.kind && !property && !(dotted && part.kind.statement) && !(part.kind.statement === 'supposed' && !dotted)) {
             const near = nearest(item.key, Object.keys(part.kind.properties));
+            const offers = near ? [] : propertiesLike(part.kind, item.key, item.value);
             this.problem('unknown-word', keySpan, dotted && !part.kind.statement ? `${item.key}: a key with a point stands in readings, claims, changes and variants only.`
-                : offering(`${part.kind.name} has no ${item.key}`, near), near ? [this.replaceFix(keySpan, `Write ${near}`, near)] : undefined);
+                : item.key === 'like' ? likeBefore(part) : offering(`${part.kind.name} has no ${item.key}`, near, offers.length ? `; it has ${list(offers)}.` : '.'), near ? [this.replaceFix(keySpan, `Write ${near}`, near)] : undefined);
         }
         if (dotted) this.occurrences.push({ names: item.key.split('.'), start: keySpan.start, end: keySpan.end, role: 'reference' });
         if (item.value === undefined) {
@@ -522,6 +526,16 @@ class PageReader {
     }
 }
 
+/** What a kind has in the place of a property that it does not have: those that take such a value. `like` stands before the brace. */
+function propertiesLike(kind: Kind, key: string, value: string | undefined): string[] {
+    if (key === 'like' || value === undefined) return [];
+    const node = parseValue(value).list[0]?.[0];
+    if (node?.is !== 'quantity') return [];
+    const takes = (p: Property) => p.items.some(item => item.some(atom => typeof atom !== 'string' && typeof atom.type === 'string' && atom.type in measures && measures[atom.type as MeasureName].dimension === node.unit.dimension));
+    return Object.values(kind.properties).filter(takes).map(p => p.name).slice(0, 6);
+}
+const likeBefore = (part: { readonly kindWord: string; readonly name: string }) => `like stands before the brace: ${part.kindWord} ${part.name} like another { }.`;
+const list = (words: readonly string[]) => (words.length > 1 ? `${words.slice(0, -1).join(', ')} and ${words.at(-1)}` : words[0]);
 function isComparison(e: Node | undefined): boolean {
     return e?.is === 'operation' && ['<', '<=', '>', '>=', '=', 'between'].includes(e.op);
 }
