@@ -28,13 +28,10 @@ export interface Weighed {
     readonly troubles: readonly Trouble[];
 }
 
-const known = new WeakMap<Workings, Map<Expectation, Weighed>>();
 /** Weighs one expectation at rest. Expectations over time, in variants and after events are not weighed. */
 export function weigh(workings: Workings, e: Expectation): Weighed {
-    let all = known.get(workings);
-    if (!all) known.set(workings, (all = new Map()));
-    let w = all.get(e);
-    if (!w) all.set(e, (w = weighNow(workings, e)));
+    let w = workings.weighed.get(e) as Weighed | undefined;
+    if (!w) workings.weighed.set(e, (w = weighNow(workings, e)));
     return w;
 }
 function weighNow(workings: Workings, e: Expectation): Weighed {

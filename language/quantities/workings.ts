@@ -11,7 +11,7 @@ import { parseValue, type ParsedValue } from '../values/parse-value.js';
 import { matchCached } from '../rig/read-page.js';
 import { Controls } from '../rig/controls.js';
 import { Paths } from '../rig/paths.js';
-import type { Entry, Part, Problem, Rig, Span } from '../rig/rig.js';
+import type { Entry, Expectation, Part, Problem, Rig, Span } from '../rig/rig.js';
 import type { Property } from '../vocabulary/define.js';
 import type { Model, Quantity, Spread } from './define.js';
 import { quantityOf } from './index.js';
@@ -80,10 +80,11 @@ interface Solved {
 /** Everything that was worked out of one part. */
 interface Work {
     readonly view: View;
-    readonly givens: Map<string, Given>;
-    readonly results: Map<string, Result>;
-    readonly models: Map<string, Solved>;
     readonly record: PartRecord | undefined;
+    /** Made when first needed: most parts of a long rig are not asked for much after an edit. */
+    givens: Map<string, Given> | undefined;
+    results: Map<string, Result> | undefined;
+    models: Map<string, Solved> | undefined;
 }
 const none: readonly never[] = [];
 const noFacts: Facts = new Map();
@@ -95,6 +96,8 @@ export class Workings {
     readonly controls: Controls;
     /** Troubles met while values were worked out; told with the findings. */
     readonly problems: Problem[] = [];
+    /** Expectations as they were weighed. Not in a WeakMap: its entries outlive every young collection. */
+    readonly weighed = new Map<Expectation, unknown>();
     private readonly work = new Map<Part, Work>();
     private readonly views = new Map<string, View>();
     private readonly byKind = new Map<string, View[]>();
@@ -118,7 +121,7 @@ export class Workings {
         for (const part of rig.parts.values()) {
             const view = new View(this, part);
             this.views.set(part.name, view);
-            this.work.set(part, { view, givens: new Map(), results: new Map(), models: new Map(), record: memory?.record(part.name) });
+            this.work.set(part, { view, record: memory?.record(part.name), givens: undefined, results: undefined, models: undefined });
             const list = this.byKind.get(part.kindWord);
             if (list) list.push(view);
             else this.byKind.set(part.kindWord, [view]);
@@ -240,10 +243,10 @@ export class Workings {
             if (this.reads) this.noteText(part);
             return nothingGiven;
         }
-        let g = work?.givens.get(key);
+        let g = work?.givens?.get(key);
         if (!g) {
             g = this.unnoted(() => this.findGiven(part, key));
-            work?.givens.set(key, g);
+            if (work) (work.givens ??= new Map()).set(key, g);
         }
         if (this.reads && work) this.noteRead(this.givenCell(work.record!, key, g));
         return g;
@@ -431,7 +434,7 @@ export class Workings {
     quantity(part: Part, name: string): Result | undefined {
         const work = this.work.get(part);
         const cell = work?.record && this.resultCell(work.record, name);
-        const known = work?.results.get(name);
+        const known = work?.results?.get(name);
         if (known) {
             if (cell && this.reads) this.noteRead(cell);
             return known;
@@ -454,7 +457,7 @@ export class Workings {
         } finally {
             this.running.pop();
         }
-        work?.results.set(name, result);
+        if (work) (work.results ??= new Map()).set(name, result);
         if (cell && this.reads) this.noteRead(cell);
         return result;
     }
@@ -527,7 +530,7 @@ export class Workings {
     model<T>(part: Part, m: Model<T>): T {
         const work = this.work.get(part)!;
         const cell = work.record && this.modelCell(work.record, m);
-        let done = work.models.get(m.name);
+        let done = work.models?.get(m.name);
         if (!done) {
             const kept = cell && this.kept(cell, part);
             if (kept) {
@@ -546,7 +549,7 @@ export class Workings {
                     this.frames.pop();
                 }
             }
-            work.models.set(m.name, done);
+            (work.models ??= new Map()).set(m.name, done);
         }
         if (cell && this.reads) this.noteRead(cell);
         const frame = this.frames.at(-1);
