@@ -5,21 +5,27 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import { bundles, isBuilt, root } from '../../extension/scripts/project.mjs';
 
-const made = new Map();
 /** Path of the language server's bundle. */
 export const serverBundle = () => bundled('server');
-/** Path of the command's bundle. */
-export const commandBundle = () => bundled('command');
+/** Path of the command's bundle; the server that it starts lies beside it. */
+export async function commandBundle() {
+    await bundled('server');
+    return bundled('command');
+}
 
-async function bundled(name) {
-    if (!made.has(name)) made.set(name, isBuilt() ? path.join(root, bundles[name].file) : await bundle(name));
+const made = new Map();
+function bundled(name) {
+    if (!made.has(name)) made.set(name, isBuilt() ? path.join(root, bundles[name].file) : bundle(name));
     return made.get(name);
 }
+let folder;
 async function bundle(name) {
-    const folder = mkdtempSync(path.join(os.tmpdir(), 'rigwright-bundle-'));
-    process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
-    // Another user of this machine may run it: tests that need one who is not root.
-    chmodSync(folder, 0o755);
+    if (!folder) {
+        folder = mkdtempSync(path.join(os.tmpdir(), 'rigwright-bundle-'));
+        process.on('exit', () => rmSync(folder, { recursive: true, force: true }));
+        // Another user of this machine may run it: tests that need one who is not root.
+        chmodSync(folder, 0o755);
+    }
     const outfile = path.join(folder, path.basename(bundles[name].file));
     await build({ ...options(name), outfile });
     return outfile;
