@@ -204,9 +204,9 @@ describe.skipIf(reason)('the workbench', { timeout: 45_000 }, () => {
     it('explains what is under the cursor on a page beside the text', async () => {
         await w.caret(lineOf('stack'), 3);
         await w.run('Rigwright: Explain What Is Under the Cursor');
-        const frame = await w.explained('stack');
+        const page = await w.explained('stack');
         await shot('explain');
-        expect(await violations(w, await frame.content())).toEqual([]);
+        expect(await violations(w, page)).toEqual([]);
         await w.run('View: Close All Editors');
         await w.openFile('bench-torch.rig');
     });

@@ -1,7 +1,7 @@
 // Verbs for a VS Code workbench in a headless browser. The selectors belong to the version that the launcher pins.
 import { existsSync } from 'node:fs';
 import { chromium } from 'playwright-core';
-import type { Browser, Frame, Locator, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 
 /** Where Debian and its kin put the browser; `CHROMIUM` names another. */
 export const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
@@ -197,14 +197,18 @@ export class Workbench {
         return words;
     }
 
-    /** The frame of a page of the extension that holds these words. */
-    async explained(words: string | RegExp): Promise<Frame> {
+    /**
+     * A page of the extension that holds these words, as HTML. The window draws such a page anew when findings come, in an
+     * empty frame at first: so what is looked at and what is handed back is read in one go.
+     */
+    async explained(words: string): Promise<string> {
         for (let i = 0; i < 150; i++) {
             for (const frame of this.page.frames()) {
                 // The page stands in a frame of a frame of the window.
                 if (!frame.parentFrame()?.parentFrame()) continue;
-                const text = await frame.locator('main').innerText({ timeout: 200 }).catch(() => '');
-                if (typeof words === 'string' ? text.includes(words) : words.test(text)) return frame;
+                const html = await frame.content().catch(() => '');
+                const main = /<main[\s\S]*<\/main>/.exec(html)?.[0].replace(/<[^>]*>/g, '') ?? '';
+                if (main.includes(words)) return html;
             }
             await this.page.waitForTimeout(100);
         }

@@ -56,3 +56,24 @@ describe('openings that all lie at one height', () => {
         nearly(flow('0.05 m2 at 2 m free 40 %, 0.05 m2 at 2 m free 40 %'), 0.4 * open, 1e-9);
     });
 });
+
+describe('a relief valve behind a compressor', () => {
+    const inflow = (site: string) => {
+        const { workings } = analyseText(`rig "Press", drawn
+site { place: shed   ${site} }
+stack { cells: 12   wetted: 80 x 100 mm }
+bag { volume: 50 L }
+compressor { displacement: 8 cm3   speed: 2900 rpm }
+cylinder { volume: 20 L   rating: 16 bar }
+relief-valve { set: 14 bar   capacity: 8 m3/h hydrogen }
+path hydrogen: stack -> bag -> compressor -> cylinder -> relief-valve -> outdoors
+path oxygen: stack -> outdoors
+`, { today: '2026-06-15' });
+        return workings.quantity(workings.rig.parts.get('relief-valve')!, 'worst-inflow')!.value;
+    };
+    it('must bear what the coldest day brings: 8 cm³ at 2900 rpm are 23.2 L/min, 1.0743 mol a minute at -10 °C and 1 atm (ideal gas)', () => {
+        nearly(inflow('coldest: -10 °C   hottest: 30 °C') * 60, 1.0743, 1e-3);
+        // Not less than at 20 °C: 0.9645 mol a minute.
+        nearly(inflow('coldest: 25 °C   hottest: 30 °C') * 60, 0.9645, 1e-3);
+    });
+});

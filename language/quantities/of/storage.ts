@@ -49,9 +49,11 @@ export default [
         return holeFlow(Math.PI / 4 * bore * bore, q.num('coefficient'), (1 + q.num('overpressure')) * q.num('set') + air(q), air(q), ROOM, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
     } }),
     defineQuantity({ name: 'capacity', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'The same as capacity-hydrogen.', formula: 'as capacity-hydrogen', source: 'as capacity-hydrogen', work: q => q.q('capacity-hydrogen') }),
-    defineQuantity({ name: 'worst-inflow', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Most that can come in on its side by the compressor running at full speed.', formula: 'swept volume at suction pressure', source: 'definition', work: q => {
+    defineQuantity({ name: 'worst-inflow', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Most that can come in on its side by the compressor running at full speed.', formula: 'swept volume at the pressure and the coldest of the site, 20 °C at most', source: 'ideal gas', work: q => {
         const compressor = q.the('compressor');
-        return compressor && q.paths.before(q.name, 'hydrogen').includes(compressor.name) ? gasMoles(compressor.q('displacement-flow'), ROOM, air(q)) : NaN;
+        // Cold gas is denser: the most comes in on the coldest day.
+        const drawn = Math.min(ROOM, q.the('site')?.maybe('coldest', ROOM) ?? ROOM);
+        return compressor && q.paths.before(q.name, 'hydrogen').includes(compressor.name) ? gasMoles(compressor.q('displacement-flow'), drawn, air(q)) : NaN;
     } }),
     defineQuantity({ name: 'back-pressure', of: 'relief-valve', measure: 'pressure', unit: 'bar', meaning: 'Pressure that builds up in its outlet line at full flow.', formula: 'friction in the outlet pipe', source: 'Blasius', work: q => {
         const bore = q.num('outlet');

@@ -1,7 +1,6 @@
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
-import { WATER_COLUMN } from '../../relief.js';
 
 export default defineRule({
     name: 'heads-unequal',
@@ -19,7 +18,8 @@ export default defineRule({
         if (!(difference > 500)) return;
         const low = h < o ? 'hydrogen' : 'oxygen';
         const bubbler = v.all('bubbler').find(b => v.paths.mediaOf(b.name).has(low));
-        const depth = bubbler ? Math.round((bubbler.num('immersion') + difference / WATER_COLUMN) * 1000) : NaN;
+        // Deeper by what the difference is in the liquid of this very bubbler.
+        const depth = bubbler ? Math.round(bubbler.num('immersion') * (1 + difference / bubbler.q('head')) * 1000) : NaN;
         tell({
             at: bubbler ? bubbler.at('immersion') : v.at(),
             message: `The hydrogen side works against ${show(h, 'kPa')}, the oxygen side against ${show(o, 'kPa')}: ${show(difference, 'kPa')} stands across every separator; 0.5 kPa is the usual limit.`,
