@@ -202,17 +202,20 @@ export class Workbench {
      * empty frame at first: so what is looked at and what is handed back is read in one go.
      */
     async explained(words: string): Promise<string> {
+        let seen: string[] = [];
         for (let i = 0; i < 150; i++) {
+            seen = [];
             for (const frame of this.page.frames()) {
                 // The page stands in a frame of a frame of the window.
                 if (!frame.parentFrame()?.parentFrame()) continue;
+                const text = await frame.locator('main').innerText({ timeout: 200 }).catch(() => '');
                 const html = await frame.content().catch(() => '');
-                const main = /<main[\s\S]*<\/main>/.exec(html)?.[0].replace(/<[^>]*>/g, '') ?? '';
-                if (main.includes(words)) return html;
+                if (text.includes(words) && html.includes('<main')) return html;
+                seen.push(`${frame.name() || 'a frame'} with ${text.length} characters of text and ${html.length} of HTML`);
             }
             await this.page.waitForTimeout(100);
         }
-        throw new Error(`no page says ${words}`);
+        throw new Error(`no page says ${words}; there is ${seen.join(', ') || 'no frame of a page at all'}`);
     }
 
     /** Takes back every change of the file on screen. */
