@@ -198,8 +198,8 @@ export class Workbench {
     }
 
     /**
-     * A page of the extension that holds these words, as HTML. The window draws such a page anew when findings come, in an
-     * empty frame at first: so what is looked at and what is handed back is read in one go.
+     * A page of the extension that holds these words, as HTML. The editor writes such a page into an empty frame; the frame's
+     * own `content()` may go on giving the empty document, so the HTML is asked of an element that is there.
      */
     async explained(words: string): Promise<string> {
         let seen: string[] = [];
@@ -208,10 +208,14 @@ export class Workbench {
             for (const frame of this.page.frames()) {
                 // The page stands in a frame of a frame of the window.
                 if (!frame.parentFrame()?.parentFrame()) continue;
-                const text = await frame.locator('main').innerText({ timeout: 200 }).catch(() => '');
-                const html = await frame.content().catch(() => '');
-                if (text.includes(words) && html.includes('<main')) return html;
-                seen.push(`${frame.name() || 'a frame'} with ${text.length} characters of text and ${html.length} of HTML`);
+                const main = frame.locator('main');
+                const text = await main.innerText({ timeout: 200 }).catch(() => '');
+                if (text.includes(words)) {
+                    const html = await main.evaluate(element => element.ownerDocument.documentElement.outerHTML, undefined, { timeout: 1000 }).catch(String);
+                    if (html.includes('<main')) return html;
+                    seen.push(html);
+                }
+                seen.push(`${frame.name() || 'a frame'} with ${text.length} characters of text`);
             }
             await this.page.waitForTimeout(100);
         }
