@@ -28,6 +28,11 @@ export interface PlateLaw {
 /** More cells than anybody stacks; a larger count is taken for a slip and gives unknown. */
 const MOST_CELLS = 10000;
 
+/** Newton steps after which it is given up. */
+const MOST_STEPS = 60;
+/** Ω, a resistance of nothing: keeps the matrix solvable for passages and plates that do not resist. */
+const LEAST_OHMS = 1e-9;
+
 /** The solved ladder. */
 export interface Ladder {
     /** A, through each of the N-1 plates, from cell 1 on. */
@@ -107,11 +112,11 @@ export function solveLadder(
         for (let c = 0; c < channels.length; c++) {
             const k = group[c]!;
             if (k < 0) continue;
-            work.portConductance[k] = members[k]! / Math.max(channels[c]!.port, 1e-9);
-            work.segmentConductance[k] = members[k]! / Math.max(channels[c]!.segment, 1e-9);
+            work.portConductance[k] = members[k]! / Math.max(channels[c]!.port, LEAST_OHMS);
+            work.segmentConductance[k] = members[k]! / Math.max(channels[c]!.segment, LEAST_OHMS);
         }
         const scale = Math.max(Math.abs(current), 1e-6);
-        while (steps < 60) {
+        while (steps < MOST_STEPS) {
             steps++;
             const change = work.step(plates, current, law);
             if (!(change === change)) break;
@@ -199,7 +204,7 @@ class Workspace {
         for (let j = 0; j < n - 1; j++) {
             const i = plates[j]!;
             const v = volts[j] = law.volts(i);
-            const s = slopes[j] = Math.max(law.slope(i), 1e-9);
+            const s = slopes[j] = Math.max(law.slope(i), LEAST_OHMS);
             const g = 1 / s;
             link[j * size] = g;
             // i = (x[j] - x[j+1] - v + s i) / s: the part that does not depend on the potentials is a source.
@@ -368,7 +373,7 @@ export function holeResistance(bore: number, thickness: number, conductivity: nu
 export function leakPastPlate(current: number, law: PlateLaw, resistance: number): number {
     if (resistance === Infinity) return 0;
     let plate = current;
-    for (let step = 0; step < 60; step++) {
+    for (let step = 0; step < MOST_STEPS; step++) {
         const miss = law.volts(plate) - resistance * (current - plate);
         const d = miss / (Math.max(law.slope(plate), 0) + resistance);
         plate -= d;

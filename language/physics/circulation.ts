@@ -12,13 +12,18 @@ import { findRoot } from './root.js';
  * @param liquidSpeed   m/s, the same for the liquid, upwards positive
  * @param distribution  1, 1.2 for round tubes, 1 for evenly spread bubbles
  * @param drift         m/s, of a bubble against the mixture: {@link bubbleDrift} or {@link slugDrift}
- * @returns 1, 0 .. 1. Source: [zuber-findlay-1965]
+ * @returns 1, 0 .. 1; 1 where the balance has no answer (liquid falling faster than the gas rises). Source: [zuber-findlay-1965]
  */
 export function gasFraction(gasSpeed: number, liquidSpeed: number, distribution: number, drift: number): number {
     if (gasSpeed <= 0) return gasSpeed === gasSpeed ? 0 : NaN;
     const fraction = gasSpeed / (distribution * (gasSpeed + liquidSpeed) + drift);
     return fraction > 1 || fraction < 0 ? 1 : fraction;
 }
+
+/** Factor of the rise of a bubble in a swarm [harmathy-1960]. */
+const HARMATHY = 1.53;
+/** Factor of the rise of a bubble that fills an upright tube [zuber-findlay-1965]. */
+const LONG_BUBBLE = 0.35;
 
 /**
  * Drift of millimetre bubbles in a swarm.
@@ -30,7 +35,7 @@ export function gasFraction(gasSpeed: number, liquidSpeed: number, distribution:
  *          Source: [harmathy-1960]
  */
 export function bubbleDrift(surfaceTension: number, density: number, gasDensity = 0): number {
-    return 1.53 * (GRAVITY * surfaceTension * (density - gasDensity) / (density * density)) ** 0.25;
+    return HARMATHY * (GRAVITY * surfaceTension * (density - gasDensity) / (density * density)) ** 0.25;
 }
 
 /**
@@ -40,7 +45,7 @@ export function bubbleDrift(surfaceTension: number, density: number, gasDensity 
  * @returns m/s, 10 % in thin liquids. Source: [zuber-findlay-1965] form with 0.35
  */
 export function slugDrift(bore: number): number {
-    return 0.35 * Math.sqrt(GRAVITY * bore);
+    return LONG_BUBBLE * Math.sqrt(GRAVITY * bore);
 }
 
 /**
@@ -100,6 +105,11 @@ export function circuitFlow(drive: (flow: number) => number, drop: (flow: number
     return excess(greatest) >= 0 ? greatest : findRoot(excess, 0, greatest, 1e-7 * greatest);
 }
 
+/** Distribution of gas over a round tube in the drift balance [zuber-findlay-1965]. */
+const ROUND_TUBE = 1.2;
+/** m/s, faster than gas lifts liquid in any tube of ours: the crossing is looked for below it. */
+const FASTEST = 5;
+
 /** A riser with gas in it. */
 export interface Riser {
     /** m */
@@ -130,7 +140,7 @@ export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): n
     const area = Math.PI * riser.bore * riser.bore / 4;
     const gas = gasFlow / area;
     const liquid = liquidFlow / area;
-    const fraction = gasFraction(gas, liquid, 1.2, riser.drift);
+    const fraction = gasFraction(gas, liquid, ROUND_TUBE, riser.drift);
     const weight = riser.density * GRAVITY * (riser.submergence - (1 - fraction) * riser.height);
     if (!(liquid > 0)) return weight;
     // Friction of the mixture as one fluid, the liquid's speeding up to its share of the cross-section, losses at the entry.
@@ -151,7 +161,7 @@ export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): n
  */
 export function liftedFlow(riser: Riser, gasFlow: number): number {
     const area = Math.PI * riser.bore * riser.bore / 4;
-    return circuitFlow(flow => riserDrive(riser, gasFlow, flow), () => 0, area * 5);
+    return circuitFlow(flow => riserDrive(riser, gasFlow, flow), () => 0, area * FASTEST);
 }
 
 /**

@@ -14,7 +14,8 @@ export const detonableRange = { air: [0.183, 0.59] } as const;
 /** Spark that lights the easiest mixture, J; a hand feels one a hundred times larger. */
 export const LEAST_SPARK = 1.7e-5;
 
-/** Auto-ignition in air, K; quenching gap, m; burning velocity, m/s; from the same table. */
+/** Auto-ignition in air, K; quenching gap, m; burning velocity, m/s; flame temperature in air, K; from the same table. Hot surfaces have
+ *  lit hydrogen below its auto-ignition in a test vessel (IEC 60079-20-1 has 833 K, from memory): no limit to work by. */
 export const FLAME = { autoIgnition: 858, quenchingGap: 0.64e-3, burningVelocity: 2.65, temperature: 2318 } as const;
 
 /** Most hydrogen in nitrogen that cannot be lit when let into air, volume fraction (ISO 10156, as quoted). */
@@ -31,10 +32,21 @@ export function heatOfCombustion(moles: number, basis: 'higher' | 'lower'): numb
     return moles * (basis === 'higher' ? HIGHER_HEATING_VALUE : LOWER_HEATING_VALUE);
 }
 
-/** Energy as mass of TNT, kg, at 4.184 MJ/kg: a measure of size, not a forecast of damage. */
+/** J/kg of TNT, exact by convention: 1000 kcal for each kilogram. */
+const TNT = 4.184e6;
+
+/**
+ * Energy as mass of TNT: a measure of size, not a forecast of damage.
+ *
+ * @param energy  J
+ * @returns kg, at 4.184 MJ/kg
+ */
 export function tntMass(energy: number): number {
-    return energy / 4.184e6;
+    return energy / TNT;
 }
+
+/** Heat capacity of hydrogen over the gas constant in the middle of the warming, 400 K: 29.2 J/(mol·K) [leachman-2009]. */
+const WARM_HYDROGEN = 3.51;
 
 /**
  * How much a recombiner warms hydrogen that holds oxygen (no heat lost).
@@ -43,9 +55,10 @@ export function tntMass(energy: number): number {
  * @returns K, within 5 %: about 165 K for each per cent
  */
 export function recombinerRise(oxygenFraction: number): number {
-    return 2 * LOWER_HEATING_VALUE * oxygenFraction / (3.51 * GAS_CONSTANT);
+    return 2 * LOWER_HEATING_VALUE * oxygenFraction / (WARM_HYDROGEN * GAS_CONSTANT);
 }
 
+// Fractions of hydrogen, and pressure after over before at each of them.
 const IN_AIR = [0.04, 0.1, 0.2, 0.296, 0.4, 0.6, 0.75];
 const RATIO_AIR = [2.4, 4.5, 6.9, 8.0, 7.6, 5.5, 3.5];
 const IN_OXYGEN = [0.04, 0.1, 0.3, 0.5, 0.667, 0.8, 0.9, 0.94];

@@ -152,6 +152,7 @@ export function absolutePressure(gauge: number, ambient: number): number {
  * @param start   1, fraction at first
  * @param ratio   1, high by low absolute pressure
  * @param cycles  count
+ * @returns 1, fraction left; ideal gas, well mixed each time, filled with pure gas
  */
 export function afterPressureCycles(start: number, ratio: number, cycles: number): number {
     return start * ratio ** -cycles;
@@ -162,6 +163,7 @@ export function afterPressureCycles(start: number, ratio: number, cycles: number
  *
  * @param start    1, fraction at first
  * @param volumes  1, swept gas over swept volume; dead ends are not swept
+ * @returns 1, fraction left
  */
 export function afterSweep(start: number, volumes: number): number {
     return start * Math.exp(-volumes);

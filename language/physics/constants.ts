@@ -1,5 +1,9 @@
 /**
  * Constants of nature and of substances, SI units. Physics imports nothing of ours and knows no rig: numbers in, numbers out.
+ *
+ * What holds for every law in this folder: an unknown input (NaN) gives an unknown answer, and nothing throws. A doc comment
+ * speaks of NaN only where known inputs have no answer. A range is what the source vouches for; beyond it the formula still
+ * runs, without warranty, unless it is said to stop.
  */
 
 /** Faraday constant, C/mol (exact product of two exact constants of the SI since 2019) [codata-2018]. */

@@ -13,6 +13,7 @@ export type CellGas = 'hydrogen' | 'oxygen';
 /** Bounds of {@link solubility}. */
 export const solubilityRange = { temperature: [283.15, 363.15], strength: [0, 0.4] } as const;
 
+/** mol/(m³·Pa) in water at 25 °C, its growth with 1/T in K [henry-sander], and the salting out per mol/L of lye [sechenov]. */
 const HENRY = {
     hydrogen: { at25: 7.8e-6, warmth: 530, salting: 0.14 },
     oxygen: { at25: 1.3e-5, warmth: 1500, salting: 0.18 },
@@ -35,6 +36,9 @@ export function solubility(gas: CellGas, solute: Solute, strength: number, tempe
     return strength === 0 ? water : water * 10 ** (-law.salting * molarity(solute, strength, temperature) / 1000);
 }
 
+/** m²/s in water at 25 °C: textbook, from memory (tables 4.5 .. 5.1e-9 and 2.0 .. 2.4e-9). */
+const DIFFUSIVITY_IN_WATER = { hydrogen: 4.8e-9, oxygen: 2.1e-9 } as const;
+
 /**
  * How quickly a gas diffuses in lye.
  *
@@ -45,8 +49,7 @@ export function solubility(gas: CellGas, solute: Solute, strength: number, tempe
  * @returns m²/s, ± 30 %: the value in water at 25 °C (textbook, from memory), carried along with T over viscosity
  */
 export function diffusivity(gas: CellGas, solute: Solute, strength: number, temperature: number): number {
-    const inWater = gas === 'hydrogen' ? 4.8e-9 : 2.1e-9;
-    return inWater * temperature / 298.15 * waterViscosity(298.15) / lyeViscosity(solute, strength, temperature);
+    return DIFFUSIVITY_IN_WATER[gas] * temperature / 298.15 * waterViscosity(298.15) / lyeViscosity(solute, strength, temperature);
 }
 
 /** How much a porous sheet holds back a dissolved gas against free lye; ± 25 % [schalenbach-2016]. */

@@ -9,6 +9,10 @@ import { findRoot } from './root.js';
 /** Bounds of {@link frictionFactor}. */
 export const frictionRange = { reynolds: [0, 1e5] } as const;
 
+/** Reynolds numbers at which laminar flow ends and turbulent flow is fully there: textbook. */
+const LAMINAR_TO = 2300;
+const TURBULENT_FROM = 4000;
+
 /**
  * Reynolds number in a round tube.
  *
@@ -16,6 +20,7 @@ export const frictionRange = { reynolds: [0, 1e5] } as const;
  * @param bore        m
  * @param density     kg/m³
  * @param viscosity   Pa·s
+ * @returns 1, not below 0
  */
 export function reynolds(volumeFlow: number, bore: number, density: number, viscosity: number): number {
     return 4 * density * Math.abs(volumeFlow) / (Math.PI * bore * viscosity);
@@ -31,10 +36,10 @@ export function reynolds(volumeFlow: number, bore: number, density: number, visc
  */
 export function frictionFactor(re: number): number {
     if (re <= 0) return Infinity;
-    if (re < 2300) return 64 / re;
+    if (re < LAMINAR_TO) return 64 / re;
     const turbulent = 0.3164 / Math.sqrt(Math.sqrt(re));
-    if (re >= 4000) return turbulent;
-    const share = (re - 2300) / 1700;
+    if (re >= TURBULENT_FROM) return turbulent;
+    const share = (re - LAMINAR_TO) / (TURBULENT_FROM - LAMINAR_TO);
     return (1 - share) * 64 / re + share * turbulent;
 }
 
@@ -158,6 +163,9 @@ export function smallHoleFlow(area: number, discharge: number, drop: number, den
 
 // -------------------------------------------------------------------------------------------------------------- relief
 
+/** Pa in a pound per square inch (NIST SP 811). */
+const PSI = 6894.757293;
+
 /**
  * Pressure that a vessel may reach while its relief valves blow (no fire).
  *
@@ -167,10 +175,12 @@ export function smallHoleFlow(area: number, discharge: number, drop: number, den
  *          Source: [asme-viii]; other codes differ, and the stamp's own code holds
  */
 export function accumulatedPressure(rating: number, valves = 1): number {
-    const psi = 6894.757293;
-    if (valves > 1) return Math.max(1.16 * rating, rating + 4 * psi);
-    return valves === valves ? Math.max(1.10 * rating, rating + 3 * psi) : NaN;
+    if (valves > 1) return Math.max(1.16 * rating, rating + 4 * PSI);
+    return valves === valves ? Math.max(1.10 * rating, rating + 3 * PSI) : NaN;
 }
+
+/** Brings the choked factor into the units of the standard (kg/h, mm², bar, K and kg/kmol) [iso-4126-1]. */
+const ISO_UNITS = 3.948;
 
 /**
  * The factor C of relief sizing, in units of ISO 4126: √(k·(2/(k+1))^((k+1)/(k-1)))·3.948.
@@ -179,9 +189,10 @@ export function accumulatedPressure(rating: number, valves = 1): number {
  * @returns 2.70 for hydrogen; a hundredth of it is the factor of API 520 in metric units. Source: [iso-4126-1], [api-520-1]
  */
 export function reliefFactor(heatRatio: number): number {
-    return 3.948 * chokedFactor(heatRatio);
+    return ISO_UNITS * chokedFactor(heatRatio);
 }
 
+/** √(k (2/(k+1))^((k+1)/(k-1))): flow at the speed of sound over p·A·√(M/(R·T)). */
 function chokedFactor(k: number): number {
     return Math.sqrt(k * (2 / (k + 1)) ** ((k + 1) / (k - 1)));
 }

@@ -63,6 +63,7 @@ export function nusseltCylinder(rayleigh: number, prandtl: number): number {
     return root * root;
 }
 
+/** Prandtl number of air, 250 .. 400 K within 3 %: textbook. */
 const PRANDTL_AIR = 0.71;
 
 /**
@@ -150,6 +151,7 @@ export function timeConstant(heatCapacity: number, conductance: number): number 
  * @param final         K, reached in the end
  * @param time          s
  * @param constant      s, {@link timeConstant}
+ * @returns K
  */
 export function temperatureAfter(start: number, final: number, time: number, constant: number): number {
     return final + (start - final) * Math.exp(-time / constant);
@@ -237,6 +239,9 @@ export function nusseltAnnulusOuter(ratio: number): number {
     return interpolate(ANNULUS_RATIO, ANNULUS_OUTER, ratio);
 }
 
+/** Reynolds number below which no turbulence is left: textbook. */
+const LEAST_TURBULENT = 4000;
+
 /** Bounds of {@link nusseltTurbulentTube}. */
 export const turbulentTubeRange = { reynolds: [1e4, 1.2e5], prandtl: [0.7, 160] } as const;
 
@@ -249,7 +254,7 @@ export const turbulentTubeRange = { reynolds: [1e4, 1.2e5], prandtl: [0.7, 160] 
  * @returns 1, ± 25 %. Source: [dittus-boelter]
  */
 export function nusseltTurbulentTube(re: number, prandtl: number, warming: boolean): number {
-    return re >= 4000 ? 0.023 * re ** 0.8 * prandtl ** (warming ? 0.4 : 0.3) : NaN;
+    return re >= LEAST_TURBULENT ? 0.023 * re ** 0.8 * prandtl ** (warming ? 0.4 : 0.3) : NaN;
 }
 
 /**

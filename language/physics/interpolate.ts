@@ -2,6 +2,18 @@
  * Reading between the lines of a printed table.
  */
 
+/** Index of the last abscissa, but for the very last, that does not lie beyond x; x lies within the table. */
+function before(xs: ArrayLike<number>, x: number): number {
+    let low = 0;
+    let high = xs.length - 1;
+    while (high - low > 1) {
+        const middle = (low + high) >> 1;
+        if (xs[middle]! <= x) low = middle;
+        else high = middle;
+    }
+    return low;
+}
+
 /**
  * Straight-line interpolation in a table with rising abscissae.
  *
@@ -15,15 +27,9 @@ export function interpolate(xs: ArrayLike<number>, ys: ArrayLike<number>, x: num
     const last = xs.length - 1;
     if (x <= xs[0]!) return ys[0]!;
     if (x >= xs[last]!) return ys[last]!;
-    let low = 0;
-    let high = last;
-    while (high - low > 1) {
-        const middle = (low + high) >> 1;
-        if (xs[middle]! <= x) low = middle;
-        else high = middle;
-    }
-    const share = (x - xs[low]!) / (xs[high]! - xs[low]!);
-    return ys[low]! + share * (ys[high]! - ys[low]!);
+    const low = before(xs, x);
+    const share = (x - xs[low]!) / (xs[low + 1]! - xs[low]!);
+    return ys[low]! + share * (ys[low + 1]! - ys[low]!);
 }
 
 /**
@@ -55,6 +61,10 @@ export function smoothSlopes(xs: ArrayLike<number>, ys: ArrayLike<number>): Floa
 /**
  * Smooth interpolation in a table with rising abscissae; slopes from {@link smoothSlopes}.
  *
+ * @param xs      abscissae, rising, at least two
+ * @param ys      ordinates, as many
+ * @param slopes  one for each point
+ * @param x       where to read
  * @returns the ordinate; beyond either end the end value; NaN in gives NaN out
  */
 export function interpolateSmooth(xs: ArrayLike<number>, ys: ArrayLike<number>, slopes: ArrayLike<number>, x: number): number {
@@ -62,13 +72,8 @@ export function interpolateSmooth(xs: ArrayLike<number>, ys: ArrayLike<number>, 
     const last = xs.length - 1;
     if (x <= xs[0]!) return ys[0]!;
     if (x >= xs[last]!) return ys[last]!;
-    let low = 0;
-    let high = last;
-    while (high - low > 1) {
-        const middle = (low + high) >> 1;
-        if (xs[middle]! <= x) low = middle;
-        else high = middle;
-    }
+    const low = before(xs, x);
+    const high = low + 1;
     const width = xs[high]! - xs[low]!;
     const s = (x - xs[low]!) / width;
     const r = 1 - s;

@@ -30,6 +30,7 @@ export function molality(solute: Solute, strength: number): number {
  *
  * @param solute    KOH or NaOH
  * @param molality  mol/kg of water
+ * @returns mass fraction. Exact
  */
 export function strengthFromMolality(solute: Solute, molality: number): number {
     const mass = molality * MOLAR_MASS[solute];
@@ -66,6 +67,7 @@ export function strengthFromMolarity(solute: Solute, concentration: number, temp
  * @param soluteMass  kg of the goods as bought
  * @param waterMass   kg of water
  * @param assay       mass fraction of pure hydroxide in the goods, 0 .. 1 (flakes of KOH often hold a tenth of water)
+ * @returns mass fraction of the lye. Exact
  */
 export function strengthFromMasses(soluteMass: number, waterMass: number, assay = 1): number {
     return soluteMass * assay / (soluteMass + waterMass);

@@ -9,29 +9,36 @@
  * @param area          m²
  * @param thickness     m
  * @param difference    Pa, of the gas's own partial pressure across the film
- * @returns mol/s
+ * @returns mol/s, steady; the first hours let less through. Tables of permeability scatter by a factor of two
  */
 export function permeationFlow(permeability: number, area: number, thickness: number, difference: number): number {
     return permeability * area * difference / thickness;
 }
+
+/** K, activation energy over the gas constant: 129 % more from 303.15 to 353.15 K (the same simulation). */
+const ACTIVATION = 1774;
 
 /**
  * How much more passes when it is warmer.
  *
  * @param temperature  K
  * @param reference    K, at which the permeability is stated
- * @returns 1; a factor of 2.3 from 30 to 80 °C in polyethylene (a simulation, Polymers 16 (2024) 953; ± 30 %)
+ * @returns 1; a factor of 2.3 from 30 to 80 °C in polyethylene (a simulation, Polymers 16 (2024) 953). Take it as the least:
+ *          other gases were measured to grow five to ten times there (35 .. 45 kJ/mol, polymer handbooks, from memory)
  */
 export function permeationWarmth(temperature: number, reference: number): number {
-    // 2.29 = exp(E/R (1/303.15 - 1/353.15)) makes E/R 1774 K.
-    return Math.exp(1774 * (1 / reference - 1 / temperature));
+    return Math.exp(ACTIVATION * (1 / reference - 1 / temperature));
 }
+
+/** mol/(m·s·Pa) in one barrer: 1e-10 cm³ of ideal gas at 0 °C and 1 atm, times cm, per cm², s and cmHg. Arithmetic. */
+const BARRER = 3.3464e-16;
 
 /**
  * Permeability in mol/(m·s·Pa) from the unit of older tables.
  *
  * @param barrer  1e-10 cm³(STP)·cm/(cm²·s·cmHg)
+ * @returns mol/(m·s·Pa)
  */
 export function fromBarrer(barrer: number): number {
-    return barrer * 3.3464e-16;
+    return barrer * BARRER;
 }

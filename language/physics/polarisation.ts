@@ -217,6 +217,10 @@ export function layerResistance(thickness: number, conductivity: number, macMull
 /** Bounds of {@link bubbleCoverage}. */
 export const bubbleRange = { currentDensity: [10, 10000] } as const;
 
+/** Coverage at 1 A/m², and how it grows with current [vogt-balzer-2005], from memory. */
+const COVERAGE_AT_ONE = 0.023;
+const COVERAGE_POWER = 0.3;
+
 /**
  * Part of an electrode hidden under clinging bubbles.
  *
@@ -225,8 +229,21 @@ export const bubbleRange = { currentDensity: [10, 10000] } as const;
  */
 export function bubbleCoverage(currentDensity: number): number {
     if (currentDensity <= 0) return 0;
-    return Math.min(1, 0.023 * currentDensity ** 0.3);
+    return Math.min(1, COVERAGE_AT_ONE * currentDensity ** COVERAGE_POWER);
 }
+
+/**
+ * Of the coverage, what clings in the lye near a face whatever flows, and what flow washes off: two thirds together at rest. Half of
+ * the second is gone at this speed, m/s. Own choice, no source: fitted by eye so that the trend of the gap studies comes out.
+ */
+const FIXED_SHARE = 0.2;
+const WASHED_SHARE = 0.467;
+const HALF_WASHED = 0.02;
+/** m/s of slip for each metre of gap, and the most of it, m/s: bubbles of a quarter of a millimetre rise so fast in lye (Stokes). Own choice. */
+const SLIP_PER_GAP = 5.5;
+const MOST_SLIP = 0.03;
+/** Distribution of gas over the cross-section in the drift balance [zuber-findlay-1965]. */
+const ROUND_TUBE = 1.2;
 
 /**
  * Mean gas fraction in the lye between an electrode and its neighbour.
@@ -250,11 +267,11 @@ export function gasFractionInGap(
 ): number {
     if (currentDensity <= 0) return 0;
     const coverage = bubbleCoverage(currentDensity);
-    const clinging = coverage * (0.2 + 0.467 * 0.02 / (0.02 + lyeSpeed));
+    const clinging = coverage * (FIXED_SHARE + WASHED_SHARE * HALF_WASHED / (HALF_WASHED + lyeSpeed));
     // Half way up, as the mean over the height.
     const gas = 0.5 * currentDensity * molesPerCharge * GAS_CONSTANT * temperature / gasPressure * height / gap;
-    const slip = Math.min(5.5 * gap, 0.03);
-    const rising = gas / (1.2 * (gas + lyeSpeed) + slip);
+    const slip = Math.min(SLIP_PER_GAP * gap, MOST_SLIP);
+    const rising = gas / (ROUND_TUBE * (gas + lyeSpeed) + slip);
     return Math.max(clinging, rising);
 }
 
@@ -284,6 +301,9 @@ export interface CellMake {
     readonly offset: number;
 }
 
+/** How much of the pressure term above 1 bar a cell feels: measured stacks lie between 0 and 1 [degroot-2022]. Own choice. */
+const PRESSURE_FELT = 0.6;
+
 /**
  * Reversible voltage over lye.
  *
@@ -291,11 +311,11 @@ export interface CellMake {
  * @param pressure        Pa absolute, in both gas spaces
  * @param vapourPressure  Pa, over the lye
  * @param waterActivity   1
- * @param share           1: how much of the pressure term above 1 bar is felt, 0 .. 1 (measured between; own choice 0.6)
+ * @param share           1: how much of the pressure term above 1 bar is felt, 0 .. 1 ({@link PRESSURE_FELT} unless known)
  * @returns V; NaN where the lye boils
  */
 export function restVoltage(
-    temperature: number, pressure: number, vapourPressure: number, waterActivity: number, share = 0.6,
+    temperature: number, pressure: number, vapourPressure: number, waterActivity: number, share = PRESSURE_FELT,
 ): number {
     const dry = pressure - vapourPressure;
     const term = pressureVoltage(temperature, dry, dry, waterActivity);
@@ -394,7 +414,7 @@ export function offsetFromReading(cell: CellMake, currentDensity: number, volts:
     return findRoot(offset => cellVoltage({ ...cell, offset }, currentDensity) - volts, -1, 1, 1e-9);
 }
 
-/** The largest currents below which a plate's voltage collapses: see {@link plateVoltage}. */
+/** A/m² below which a plate's voltage collapses: see {@link plateVoltage}. Own choice, in line with [sha-2023]. */
 const COLLAPSE = 0.5;
 
 /**

@@ -52,6 +52,7 @@ export function findRoot(f: (x: number) => number, low: number, high: number, to
  * @param low        lower end
  * @param high       upper end
  * @param tolerance  how close, in the unit of the argument
+ * @returns the argument; an end where the function climbs or falls throughout; NaN when a value is NaN
  */
 export function findCrest(f: (x: number) => number, low: number, high: number, tolerance: number): number {
     const share = (Math.sqrt(5) - 1) / 2;

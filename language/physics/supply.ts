@@ -27,6 +27,7 @@ export function droop(firstVolts: number, firstCurrent: number, secondVolts: num
  * @param noLoad      V
  * @param resistance  Ω, of the source and the leads
  * @param current     A
+ * @returns V
  */
 export function loadedVolts(noLoad: number, resistance: number, current: number): number {
     return noLoad - resistance * current;
@@ -102,6 +103,7 @@ export function rectifiedVolts(circuit: RectifierCircuit, rms: number, diodeDrop
  * @param circuit    the circuit
  * @param rms        V RMS, as in {@link rectifiedVolts}
  * @param diodeDrop  V across one diode; at no load nearly none
+ * @returns V, not below 0
  */
 export function crestVolts(circuit: RectifierCircuit, rms: number, diodeDrop: number): number {
     const crest = Math.SQRT2 * rms - diodesInPath[circuit] * diodeDrop;
@@ -190,6 +192,7 @@ export function voltsPerTurn(frequency: number, flux: number, area: number): num
  *
  * @param rated  A, at the rated duty
  * @param duty   1, on-time share of the rating, 0 .. 1
+ * @returns A
  */
 export function continuousCurrent(rated: number, duty: number): number {
     return rated * Math.sqrt(duty);

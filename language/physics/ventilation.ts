@@ -4,7 +4,7 @@
  */
 import { GRAVITY, MOLAR_MASS, OXYGEN_IN_AIR } from './constants.js';
 
-/** Lower flammable limit of hydrogen in air, volume fraction; and the quarter of it that ventilation must hold. */
+/** Lower flammable limit of hydrogen in air, volume fraction (ISO/TR 15916, from memory); ventilation must hold a quarter of it. */
 export const LOWER_LIMIT = 0.04;
 
 /**
@@ -70,7 +70,7 @@ export function seriesOpening(low: number, high: number): number {
     return both > 0 && low > 0 ? both / Math.sqrt(low * low + high * high) : both === both ? 0 : NaN;
 }
 
-/** Discharge factor of a sharp-edged opening or grille, textbook. */
+/** Discharge factor of a sharp-edged opening, textbook; what mesh and louvres cover is taken off the area before. */
 export const OPENING_DISCHARGE = 0.6;
 
 /**

@@ -1,18 +1,30 @@
 /** The pressure that a gas must push against on its way out, part by part: heads of liquid, weights, springs, friction. */
-import { GRAVITY } from '../physics/constants.js';
+import { GRAVITY, MOLAR_MASS } from '../physics/constants.js';
 import { tubeDrop } from '../physics/flow.js';
+import { gasVolume } from '../physics/gas-volume.js';
 import { gasViscosity, idealGasDensity } from '../physics/gases.js';
-import { MOLAR_MASS } from '../physics/constants.js';
 import type { Medium } from '../vocabulary/define.js';
 import { pathEnds } from '../rig/assemble.js';
+import { airPressureOf, IN_THE_HOSE, WATER_DENSITY } from './surroundings.js';
 import type { View } from './view.js';
 
-/** kg/m³ of what stands in a bubbler or seal. */
+/** kg/m³ at 20 °C of what keeps a seal from freezing: a quarter of glycol, lye of 5 wt%. Handbook values, from memory. */
+const GLYCOL_DENSITY = 1030;
+const WEAK_LYE_DENSITY = 1040;
+/** Loss factors of one sharp entry and one exit of a pipe, in velocity heads: 0.5 and 1. Textbook. */
+export const ENTRY_AND_EXIT = 1.5;
+/** m, a hose whose length is not stated. */
+const USUAL_HOSE = 1;
+
+/** kg/m³ of what stands in a bubbler or seal; water where the text does not say. */
 export function sealLiquidDensity(v: View): number {
     const fluid = v.word('fluid') ?? 'water';
-    return fluid.startsWith('glycol') ? 1030 : fluid === 'weak-lye' ? 1040 : 998;
+    return fluid.startsWith('glycol') ? GLYCOL_DENSITY : fluid === 'weak-lye' ? WEAK_LYE_DENSITY : WATER_DENSITY;
 }
-/** Pa that one part adds on the way of a gas that flows; 0 for what does not resist; NaN if it must be known and is not. */
+/**
+ * Pa that one part adds on the way of a gas that flows; 0 for what does not resist; NaN if it must be known and is not.
+ * Hydrostatics of its liquid, what its maker states (valves, bags, arrestors), or friction of the stack's gas (tubes).
+ */
 export function headOfPart(v: View, medium: 'hydrogen' | 'oxygen'): number {
     switch (v.kind) {
         case 'bubbler':
@@ -34,21 +46,29 @@ export function headOfPart(v: View, medium: 'hydrogen' | 'oxygen'): number {
             return 0;
     }
 }
-/** Pa that gas loses in a tube at the rate of the stack, at 25 °C. */
+/**
+ * Pa that the gas of the stack loses in a tube: dry, at 25 °C and the air's pressure, smooth and clean, entry and exit counted.
+ * 0 where the stack's rate is not known, NaN where the bore is not. Source: [hagen-poiseuille], [blasius-1913]
+ */
 export function tubeLoss(v: View, medium: 'hydrogen' | 'oxygen'): number {
     const rate = (v.the('stack')?.maybeQ('hydrogen-rate', 0) ?? 0) * (medium === 'hydrogen' ? 1 : 0.5);
-    const flow = rate * 0.024465;
-    return tubeDrop(flow, tubeBore(v), v.maybe('length', 1), idealGasDensity(MOLAR_MASS[medium], 298.15, 101325), gasViscosity(medium, 298.15), 1.5);
+    const air = airPressureOf(v);
+    return tubeDrop(
+        gasVolume(rate, IN_THE_HOSE, air), tubeBore(v), v.maybe('length', USUAL_HOSE),
+        idealGasDensity(MOLAR_MASS[medium], IN_THE_HOSE, air), gasViscosity(medium, IN_THE_HOSE), ENTRY_AND_EXIT,
+    );
 }
-/** Inner width of a tube: said as `bore`, or as outside x wall. */
+/** m, inner width of a tube: said as `bore`, or as outside x wall. */
 export function tubeBore(v: View): number {
     const size = v.sizes('size');
     return size && size.length >= 2 ? size[0] - 2 * size[1] : v.num('bore');
 }
 
+/** A way that a gas can take, and the pressure that it costs. */
 export interface Way {
     /** Parts passed, in order, the end or the vessel that takes the gas last. */
     readonly parts: readonly string[];
+    /** Pa above the air outside; NaN if a part on it is not known well enough. */
     readonly head: number;
 }
 /**

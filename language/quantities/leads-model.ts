@@ -1,15 +1,26 @@
 /** Resistance of a pair of leads as described. */
-import { copperResistivity } from '../physics/wiring.js';
+import { copperResistivity, RESISTIVITY } from '../physics/wiring.js';
 import type { View } from './view.js';
 
-/** Ω, there and back, conductor at 50 °C; 0 if its section is not known (it then costs nothing, and hover says so). */
+/** K, 50 °C: a conductor that carries its current for hours. Common practice, no source. */
+const CONDUCTOR = 323.15;
+/** Resistance over that of copper of the same section. Copper-clad aluminium, a tenth of copper by volume: from memory. */
+const OVER_COPPER: Readonly<Record<string, number>> = { aluminium: RESISTIVITY.aluminium / RESISTIVITY.copper, 'copper-clad': 1.55 };
+/** m, one way, where no length is stated. */
+const USUAL_LENGTH = 2;
+
+/**
+ * Resistance of a pair of leads, there and back, conductor at 50 °C.
+ *
+ * @returns Ω; 0 if the section is not known (it then costs nothing, and hover says so). Clamps and lugs are not in it.
+ *          Source: [iec-60028] for copper
+ */
 export function leadsResistanceOf(leads: View): number {
     const section = leads.maybe('section');
-    const length = leads.maybe('length', 2);
+    const length = leads.maybe('length', USUAL_LENGTH);
     if (!(section > 0)) return 0;
     const material = leads.word('material') ?? 'copper';
-    const factor = material === 'aluminium' ? 1.64 : material === 'copper-clad' ? 1.55 : 1;
-    return 2 * length * factor * copperResistivity(323.15) / section;
+    return 2 * length * (OVER_COPPER[material] ?? 1) * copperResistivity(CONDUCTOR) / section;
 }
 
 /** Leads whose volts the stack misses: all but those between a battery and the converter that runs from it. */

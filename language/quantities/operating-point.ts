@@ -4,9 +4,9 @@
  * that stays behind and the losses to the room (and the cooler) settle the temperature; and the temperature moves the rest.
  */
 import { solveLadder, passageResistance, type Channel, type Ladder, type PlateLaw } from '../physics/bypass-ladder.js';
-import { ATMOSPHERE, FARADAY } from '../physics/constants.js';
+import { FARADAY } from '../physics/constants.js';
 import { counterflowHeat, surfaceLoss } from '../physics/heat.js';
-import { lyeConductivity, lyeVapourPressure, waterActivity, type Solute } from '../physics/lye.js';
+import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity, type Solute } from '../physics/lye.js';
 import {
     gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, pressedExtra, restVoltage,
     separators, surfaces, type CellMake, type SurfaceName,
@@ -15,6 +15,7 @@ import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
 import { defineModel } from './define.js';
 import { sourceModel, type Source } from './source.js';
+import { airPressureOf, ROOM, WATER_DENSITY } from './surroundings.js';
 import type { View } from './view.js';
 
 /** Everything that the solution rests on, as plain numbers: equal numbers have one solution. */
@@ -30,7 +31,7 @@ export interface StackMake {
     /** m, one cell to the next. */
     readonly pitch: number;
     readonly surface: SurfaceName;
-    /** Ω·m² of the separator at 25 °C reference, or 0 with the MacMullin number used instead. */
+    /** Ω·m² of the separator as stated (25 °C, 30 wt% KOH); 0 where it is reckoned from its MacMullin number and thickness, m. */
     readonly separatorResistance: number;
     readonly separatorNumber: number;
     readonly separatorThickness: number;
@@ -39,53 +40,70 @@ export interface StackMake {
     readonly separatorHigh: number;
     readonly solute: Solute;
     readonly strength: number;
+    /** Ports side by side from a cell to one channel, with their bore and length, m; bore of a channel, m. */
     readonly ports: number;
     readonly portBore: number;
     readonly portLength: number;
     readonly manifoldBore: number;
-    /** m², outer faces that lose heat, and their height. */
+    /** m², outer faces that lose heat, and their height, m. */
     readonly outside: number;
     readonly outsideHeight: number;
-    /** W/K of extra insulation or measured loss; NaN = computed. */
+    /** W/K to the room, as stated; NaN where it is reckoned from the faces. */
     readonly conductance: number;
+    /** V, what a bench reading adds to the offset of the surface. */
     readonly offset: number;
+    /** Pa above vacuum, in both gas spaces. */
     readonly pressure: number;
     readonly cooler?: Cooler;
 }
+/** All coolers as one counterflow exchanger. */
 export interface Cooler {
+    /** W/K, over all their tubes. */
     readonly conductance: number;
-    /** W/K */
+    /** W/K, heat capacity flows of the two sides. */
     readonly lyeFlow: number;
     readonly waterFlow: number;
+    /** K, where the water comes in. */
     readonly waterTemperature: number;
     /** K: cooling begins here and is full a little above; -Infinity if it always runs. */
     readonly startsAt: number;
 }
 
+/** The solution. SI units; what does not exist without current is NaN then. */
 export interface OperatingPoint {
+    /** A, all groups together, and of one group. */
     readonly current: number;
     readonly groupCurrent: number;
+    /** V at the ends of the stack, at the source's own terminals, and of one cell in the mean. */
     readonly voltage: number;
     readonly supplyVoltage: number;
     readonly cellVoltage: number;
+    /** K, of the lye, and of the room it stands in. */
     readonly temperature: number;
     readonly room: number;
+    /** Part of the current that makes gas (1), the rest of it (A), the least plate current (A), plates in reverse (count). */
     readonly bypassEfficiency: number;
     readonly bypass: number;
     readonly worstCell: number;
     readonly reversed: number;
+    /** W: left in the stack, lost by its surfaces, taken by the coolers. */
     readonly heat: number;
     readonly loss: number;
     readonly cooling: number;
+    /** S/m, clear lye. */
     readonly conductivity: number;
+    /** V of one cell: rest voltage, the two overvoltages of smooth nickel, clear lye and separator, bubbles; the surface's offset is left. */
     readonly rest: number;
     readonly anode: number;
     readonly cathode: number;
     readonly ohmic: number;
     readonly bubbles: number;
+    /** Ω, from a cell to one lower channel. */
     readonly portResistance: number;
+    /** Gas in the hydrogen gap, volume fraction. */
     readonly voidFraction: number;
     readonly limitedBy: 'current limit' | 'volts' | 'too few volts';
+    /** RMS over mean of the current. */
     readonly formFactor: number;
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
@@ -93,12 +111,40 @@ export interface OperatingPoint {
     readonly cell: CellMake;
 }
 
-/** Share of the hydraulic height over which a port lets lye (and gas) in: two channels below with lye, two above with gas. */
+/**
+ * Gas in the lye of the two upper channels, by which lye and gas leave; the two lower ones are full of clear lye. Volume fraction;
+ * own choice, no source. More gas would let less current bypass.
+ */
 const OUTLET_GAS = 0.3;
-/** Above this the lye of a rig open to the air would soon boil; no steady state is looked for beyond it. K. */
+/** m/s, lye that rises in the gaps with its bubbles, no pump. Own choice, no source; it washes a third of the clinging bubbles off. */
+const STIRRED = 0.02;
+/** Most gas in a gap; above it the lye foams and no law of ours holds. Own choice. */
+const FOAM = 0.6;
+/** K, above this the lye of a rig open to the air would soon boil; no steady state is looked for beyond it. */
 const HOTTEST = 378.15;
+/** Vapour as a share of the pressure in the gas space that is counted at most: beyond, the lye boils and the balance has no end. */
+const MOST_VAPOUR = 0.9;
+/** Emissivity of plastic, paint and oxidised steel, handbook values; bright stainless steel radiates a third. */
+const EMISSIVITY = 0.9;
+/** A/m², more than any stack bears: where nothing limits the current, the crossing is looked for below it. */
+const MOST_CURRENT_DENSITY = 20000;
+/** A, below this a source with too few volts is taken to send nothing. */
+const LEAST_CURRENT = 1e-3;
+/** K, ramp of a thermostat: it switches, and over hours the mean lies a few kelvin above its point. Common practice, no source. */
+const THERMOSTAT_RAMP = 4;
 
-/** Solves one make on one source. `temperature` fixes the temperature (cold start, stated); otherwise the heat balance decides. */
+/**
+ * Solves one make on one source.
+ *
+ * @param make          the stack, usable as {@link usable} tells
+ * @param source        what feeds it
+ * @param room          K
+ * @param temperature   K, where it is fixed (cold start, stated); otherwise the heat balance decides, to 0.02 K
+ * @param fixedCurrent  A, where the current is fixed; otherwise source and stack agree on it, to 1e-5 of the most that can flow
+ * @returns the solution; `runsAway` where even at {@link HOTTEST} more heat is made than led away
+ *
+ * Volts carry the surface's ± (0.08 .. 0.2 V a cell), the warming ± 30 %. Laws and sources: those of the physics it calls.
+ */
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number): OperatingPoint {
     let start: Float64Array | undefined;
     let near = 0;
@@ -107,8 +153,10 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         const conductivity = lyeConductivity(make.solute, make.strength, T);
         const inlet = passageResistance(make.portLength, make.ports * Math.PI / 4 * make.portBore ** 2, conductivity);
         const segment = passageResistance(make.pitch, Math.PI / 4 * make.manifoldBore ** 2, conductivity);
-        const gas = (1 - OUTLET_GAS) ** -1.5;
-        const channels: Channel[] = [{ port: inlet, segment }, { port: inlet, segment }, { port: inlet * gas, segment: segment * gas }, { port: inlet * gas, segment: segment * gas }];
+        const gas = gasResistanceFactor(OUTLET_GAS);
+        const lower: Channel = { port: inlet, segment };
+        const upper: Channel = { port: inlet * gas, segment: segment * gas };
+        const channels = [lower, lower, upper, upper];
         let last: { total: number; ladder: Ladder; cell: CellMake; volts: number } | undefined;
         const stackAt = (total: number) => {
             if (last?.total === total) return last;
@@ -130,8 +178,8 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             current = fixedCurrent;
             limitedBy = 'current limit';
         } else {
-            const most = Number.isFinite(source.limit) ? source.limit : Math.min(20000 * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
-            const least = Math.min(1e-3, most / 1000);
+            const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
+            const least = Math.min(LEAST_CURRENT, most / 1000);
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
             if (excess(most) >= 0) {
                 current = most;
@@ -157,15 +205,14 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     const heatOf = (T: number, p: ReturnType<typeof at>) => {
         if (!(p.current > 0)) return 0;
         const moles = p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
-        const vapour = Math.min(0.9 * ATMOSPHERE, lyeVapourPressure(make.solute, make.strength, T));
+        const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, T));
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
     };
-    const lossOf = (T: number) => make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, 0.9);
+    const lossOf = (T: number) => make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY);
     const coolingOf = (T: number) => {
         const c = make.cooler;
         if (!c || T <= c.waterTemperature) return 0;
-        // A thermostat switches; over hours the mean lies on a ramp of a few kelvin above its point.
-        const share = Math.min(1, Math.max(0, (T - c.startsAt) / 4));
+        const share = Math.min(1, Math.max(0, (T - c.startsAt) / THERMOSTAT_RAMP));
         return share * counterflowHeat(c.conductance, c.lyeFlow, c.waterFlow, T, c.waterTemperature);
     };
     let T = temperature ?? NaN;
@@ -191,17 +238,18 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         cellVoltage: p.volts / make.cells, temperature: T, room, bypassEfficiency: p.current > 0 ? p.ladder.efficiency : NaN,
         bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
-        portResistance: p.port, voidFraction: voidIn(make, j, T), limitedBy: p.limitedBy,
+        portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
         formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
     };
 }
 
+/** One cell at a temperature, without the bubbles that its current will make. */
 function cellAt(make: StackMake, T: number): CellMake {
     const conductivity = lyeConductivity(make.solute, make.strength, T);
     const vapour = lyeVapourPressure(make.solute, make.strength, T);
     const separator = make.separatorResistance > 0
         // A stated resistance is a sheet at 25 °C in strong lye: it falls as the lye conducts better.
-        ? make.separatorResistance * lyeConductivity('KOH', 0.3, 298.15) / conductivity
+        ? make.separatorResistance * lyeConductivity('KOH', TEST_LYE.strength, TEST_LYE.temperature) / conductivity
         : layerResistance(make.separatorThickness, conductivity, make.separatorNumber);
     const pressed = make.gap === 0 ? pressedExtra.usual : 0;
     return {
@@ -210,25 +258,51 @@ function cellAt(make: StackMake, T: number): CellMake {
         areaResistance: 2 * layerResistance(make.gap, conductivity) + separator + pressed, offset: surfaces[make.surface].offset + make.offset,
     };
 }
-function voidIn(make: StackMake, j: number, T: number): number {
+/** Gas in the lye of one gap, volume fraction; `molesPerCharge` is 1/2F on the hydrogen side, 1/4F on the oxygen side. */
+function gasInGap(make: StackMake, j: number, T: number, molesPerCharge: number): number {
     if (make.gap <= 0) return 0;
     const gasPressure = make.pressure - lyeVapourPressure(make.solute, make.strength, T);
-    return Math.min(0.6, gasFractionInGap(j, T, gasPressure, 1 / (2 * FARADAY), make.gap, make.height, 0.02));
+    return Math.min(FOAM, gasFractionInGap(j, T, gasPressure, molesPerCharge, make.gap, make.height, STIRRED));
 }
+/** The cell with the resistance that its bubbles add at a current density. */
 function withBubbles(make: StackMake, cell: CellMake, j: number, conductivity: number): CellMake {
     if (make.gap <= 0 || !(j > 0)) return cell;
-    const gasPressure = make.pressure - lyeVapourPressure(make.solute, make.strength, cell.temperature);
-    const fraction = (perCharge: number) => Math.min(0.6, gasFractionInGap(j, cell.temperature, gasPressure, perCharge, make.gap, make.height, 0.02));
-    const clear = layerResistance(make.gap, conductivity);
-    const extra = clear * (gasResistanceFactor(fraction(1 / (2 * FARADAY))) + gasResistanceFactor(fraction(1 / (4 * FARADAY))) - 2);
+    const factor = (molesPerCharge: number) => gasResistanceFactor(gasInGap(make, j, cell.temperature, molesPerCharge));
+    const extra = layerResistance(make.gap, conductivity) * (factor(1 / (2 * FARADAY)) + factor(1 / (4 * FARADAY)) - 2);
     return { ...cell, areaResistance: cell.areaResistance + extra };
 }
+
+/** The lye in which makers state what a sheet resists: 30 wt% KOH at 25 °C, from memory. */
+const TEST_LYE = { strength: 0.3, temperature: 298.15 } as const;
 
 // ---- from the text ---------------------------------------------------------------------------------------------------
 
 const separatorMakes: Readonly<Record<string, keyof typeof separators>> = {
     composite: 'zirconia-polysulfone', 'PP-woven': 'polypropylene-cloth', 'PP-felt': 'polypropylene-felt', PPS: 'polypropylene-cloth',
 };
+
+/** m, a plate and a sheet whose thickness is not stated. Common practice, no source. */
+const USUAL_PLATE = 1e-3;
+const USUAL_SHEET = 0.5e-3;
+/** m, what gaskets and ports add to the width and the height of the wetted face where no plate size is stated, and what the end boards add
+ *  to the length. Common practice, no source. */
+const RIM = { width: 0.04, height: 0.05, ends: 0.04 } as const;
+/** Faces of pipes, lids and feet over those of the columns' shells. Own choice, no source. */
+const BESIDE_COLUMNS = 1.2;
+/** Faces of vessels and hoses over those of the stack where no column is described: one measured small unit [dieguez-2008], second-hand. */
+const VESSELS_TO_STACK = 2.38;
+/** m, a column that does not say its size. Common practice, no source. */
+const USUAL_COLUMN = { bore: 0.08, height: 0.4 } as const;
+/** m, least height that counts for the film of air at an upright face. */
+const LEAST_FACE = 0.2;
+/** A tube in a bath of lye that water runs through: W/(m²·K), m, m, m³/s, K. From memory, ± 40 %. */
+const USUAL_COOLER = { coefficient: 120, bore: 8e-3, length: 1, flow: 1 / 60000, water: 288.15 } as const;
+/** m³/s of lye that gas lifts past each cooler of a small rig, 0.4 L/min. Common practice, no source: a few tenths of a litre. */
+const GAS_LIFT = 0.4 / 60000;
+/** K, lye and water in a cooler, at which their heat capacities are taken: they move by 1 % over 20 K. */
+const IN_COOLER = 323.15;
+/** J/(kg·K) of water from 10 to 40 °C [iapws-95]. */
+const WATER_HEAT = 4182;
 
 /** Which surface a description means. */
 function surfaceOf(stack: View): SurfaceName {
@@ -262,7 +336,7 @@ export const stackMake = defineModel<StackMake | undefined>({
         q.workingsNote('wetted', wetted[0] * wetted[1]);
         const gap = q.num('gap');
         const plate = q.sizes('plate.size');
-        const thickness = plate?.[2] ?? 1e-3;
+        const thickness = plate?.[2] ?? USUAL_PLATE;
         const strength = lye.q('mass-fraction');
         const word = lye.word('solute');
         if (word !== 'NaOH' && word !== 'KOH') {
@@ -273,44 +347,49 @@ export const stackMake = defineModel<StackMake | undefined>({
         const solute: Solute = word;
         const material = separator?.word('material') ?? 'none';
         const make = separators[separatorMakes[material] ?? (separator ? 'polypropylene-cloth' : 'none')];
-        const sheet = separator?.maybe('thickness', make.thickness || 0.5e-3) ?? 0;
+        const sheet = separator?.maybe('thickness', make.thickness || USUAL_SHEET) ?? 0;
         const pitch = thickness + 2 * gap + sheet;
-        const face = plate ? [plate[0], plate[1]] : [wetted[0] + 0.04, wetted[1] + 0.05];
-        const length = cells * groups * pitch + 0.04;
+        const face = plate ? [plate[0], plate[1]] : [wetted[0] + RIM.width, wetted[1] + RIM.height];
+        const length = cells * groups * pitch + RIM.ends;
         const stackOutside = 2 * face[0] * face[1] + 2 * (face[0] + face[1]) * length;
         const columns = q.all('column');
-        // Vessels and hoses lose more than the stack itself: 2.4 times its faces on a measured small unit [dieguez-2008].
-        const vessels = columns.length ? 1.2 * columns.reduce((sum, c) => sum + Math.PI * c.maybe('bore', 0.08) * c.maybe('height', 0.4), 0) : 2.38 * stackOutside;
+        // Vessels and hoses lose more than the stack itself.
+        const shell = (c: View) => Math.PI * c.maybe('bore', USUAL_COLUMN.bore) * c.maybe('height', USUAL_COLUMN.height);
+        const vessels = columns.length ? BESIDE_COLUMNS * columns.reduce((sum, c) => sum + shell(c), 0) : VESSELS_TO_STACK * stackOutside;
         return {
             cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface: surfaceOf(q),
             separatorResistance: separator?.maybe('area-resistance', 0) ?? 0, separatorNumber: make.macMullin, separatorThickness: sheet,
             separatorLow: make.low, separatorHigh: make.high, solute, strength,
             ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
-            outside: stackOutside + vessels, outsideHeight: Math.max(face[1], 0.2), conductance: q.maybe('heat-loss'), offset: 0,
-            pressure: q.the('site')?.q('air-pressure') ?? ATMOSPHERE, cooler: coolerOf(q, strength),
+            outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: 0,
+            pressure: airPressureOf(q), cooler: coolerOf(q, solute, strength),
         };
     },
 });
 
-function coolerOf(q: View, strength: number): Cooler | undefined {
+/** All coolers of a stack as one; undefined where there is none. Several in a row count by their tubes together. */
+function coolerOf(q: View, solute: Solute, strength: number): Cooler | undefined {
     const coolers = q.all('cooler').filter(c => c.word('sort') !== 'none');
     if (!coolers.length) return undefined;
     let conductance = 0;
     let water = 0;
     let temperature = NaN;
     for (const c of coolers) {
-        conductance += c.maybe('coefficient', 120) * Math.PI * c.maybe('bore', 8e-3) * c.maybe('length', 1);
-        water = Math.max(water, c.maybe('water.flow', 1 / 60000));
-        temperature = c.maybe('water.temperature', 288.15);
+        conductance += c.maybe('coefficient', USUAL_COOLER.coefficient) * Math.PI * c.maybe('bore', USUAL_COOLER.bore) * c.maybe('length', USUAL_COOLER.length);
+        water = Math.max(water, c.maybe('water.flow', USUAL_COOLER.flow));
+        temperature = c.maybe('water.temperature', USUAL_COOLER.water);
     }
     const watched = q.all('switch').filter(s => q.controls.sensed(s) === `${q.name}.temperature`);
     const point = watched.length && q.all('valve').some(v => v.names('open-while').length > 0) ? watched[0].maybe('breaks.value', watched[0].maybe('makes.value')) : NaN;
     return {
-        // Gas lift moves a few tenths of a litre a minute through each side of a small rig.
-        conductance, lyeFlow: coolers.length * 0.4 / 60000 * 1270 * (3900 - 3000 * strength), waterFlow: water * 998 * 4182, waterTemperature: temperature,
+        conductance, lyeFlow: coolers.length * GAS_LIFT * lyeDensity(solute, strength, IN_COOLER) * lyeHeatCapacity(solute, strength, IN_COOLER),
+        waterFlow: water * WATER_DENSITY * WATER_HEAT, waterTemperature: temperature,
         startsAt: point === point ? point : -Infinity,
     };
 }
+
+/** More cells than anybody stacks: taken for a slip of the pen. */
+const MOST_CELLS = 5000;
 
 const solved = new Map<string, OperatingPoint>();
 /** Equal inputs have one solution: an edit elsewhere in the text costs nothing here. */
@@ -324,17 +403,24 @@ export function remembered(make: StackMake, source: Source, room: number, temper
     }
     return p;
 }
+/** Whether a stack and a source are known well enough to be solved: sizes above 0, lye below 50 wt%, a source with volts. */
 export function usable(make: StackMake | undefined, source: Source | undefined): make is StackMake {
     return !!make && !!source && [make.cells, make.groups, make.area, make.gap, make.strength, make.portBore, make.portLength, make.manifoldBore].every(n => n === n && n >= 0)
-        && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && make.cells <= 5000;
+        && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && make.cells <= MOST_CELLS;
 }
 
-/** The room in which things are looked at unless said otherwise: 20 °C, kept within the site's own range. */
+/** K, hottest and coldest air where no site is described; a site has its own assumption. Common practice, no source. */
+export const HOT_DAY = 313.15;
+const COLD_DAY = 278.15;
+/** Current over the usual one at which low load is looked at where no lowest current is stated. Common practice, no source. */
+const LOW_LOAD = 0.25;
+
+/** K, the room in which things are looked at unless said otherwise: 20 °C, kept within the site's own range. */
 export function usualRoom(q: View): number {
     const site = q.the('site');
     const low = site?.maybe('coldest') ?? NaN;
     const high = site?.maybe('hottest') ?? NaN;
-    return Math.min(high === high ? high : 293.15, Math.max(low === low ? low : 293.15, 293.15));
+    return Math.min(high === high ? high : ROOM, Math.max(low === low ? low : ROOM, ROOM));
 }
 
 export const operatingPoint = defineModel<OperatingPoint | undefined>({
@@ -352,7 +438,7 @@ export const hottestPoint = defineModel<OperatingPoint | undefined>({
     solve(q) {
         const make = q.model(stackMake);
         const source = q.model(sourceModel);
-        const room = q.the('site')?.num('hottest') ?? 313.15;
+        const room = q.the('site')?.num('hottest') ?? HOT_DAY;
         return usable(make, source) ? remembered(make, source!, room) : undefined;
     },
 });
@@ -361,7 +447,7 @@ export const coldStart = defineModel<OperatingPoint | undefined>({
     solve(q) {
         const make = q.model(stackMake);
         const source = q.model(sourceModel);
-        const room = q.the('site')?.num('coldest') ?? 278.15;
+        const room = q.the('site')?.num('coldest') ?? COLD_DAY;
         return usable(make, source) ? remembered(make, source!, room, room) : undefined;
     },
 });
@@ -374,6 +460,6 @@ export const lowLoad = defineModel<OperatingPoint | undefined>({
         const normal = q.model(operatingPoint);
         const lowest = q.the('routine')?.maybe('lowest-current') ?? NaN;
         if (!usable(make, source) || !normal || !(normal.current > 0)) return undefined;
-        return remembered(make, source!, normal.room, normal.temperature, lowest === lowest ? lowest : 0.25 * normal.current);
+        return remembered(make, source!, normal.room, normal.temperature, lowest === lowest ? lowest : LOW_LOAD * normal.current);
     },
 });

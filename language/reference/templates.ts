@@ -5,6 +5,36 @@ export interface Template {
     readonly description: string;
     readonly text: string;
 }
+/** What the bench rig and the bag rig have alike, with what differs filled in. Plain text, so that it stays tidy as it stands. */
+const outfit = `  rcd:              30 mA
+  eye-wash:         yes
+  goggles:          yes
+  gloves:           yes`;
+const wiring = (section: string) => `fuse  { rating: 16 A   dc-rating: 60 V }
+leads { length: 1.5 m   section: ${section}   keyed: yes }
+path current: supply -> fuse -> leads -> stack`;
+const lyeAndSeparator = (strength: string, fill: string) => `lye {
+  solute:           KOH
+  strength:         ${strength}
+  fill:             ${fill}
+}
+separator { material: composite   thickness: 0.5 mm   bubble-pressure: 150 kPa   clamped: 8 mm }`;
+const stack = (cells: number, plate: string, wetted: string, portLength: string, more = '') => `stack {
+  cells:            ${cells}
+  plate:            nickel, ${plate}
+  wetted:           ${wetted}
+  gap:              2 mm each side
+  port:             1 of 4 mm, ${portLength} long
+  tie-rods:         8 of M8, 8 Nm, sleeved
+  cover:            fixed${more}
+}`;
+const linkedColumns = (height: string, level: string, depth: string) => `column h2-column { bore: 75 mm   height: ${height}   level: ${level}   return-port: 60 mm   sight: yes }
+column o2-column like h2-column
+link { bore: 5 mm   depth: ${depth} }
+path lye: h2-column -> stack.hydrogen
+path lye: o2-column -> stack.oxygen
+path lye: h2-column -> link -> o2-column`;
+
 export const templates: readonly Template[] = [
     {
         name: 'sketch', title: 'A first sketch', description: 'Ten lines that already give numbers: supply, lye, stack, two bubblers.',
@@ -39,10 +69,7 @@ site {
   openings:         0.4 m2 at 2.9 m
   coldest:          17 °C
   hottest:          28 °C
-  rcd:              30 mA
-  eye-wash:         yes
-  goggles:          yes
-  gloves:           yes
+${outfit}
 }
 
 supply { sort: bench   voltage: 5.5 V   current-limit: 2 A   isolated: yes }
@@ -83,10 +110,7 @@ site {
   openings:         0.1 m2 at 2.4 m, 0.1 m2 at 0.2 m
   coldest:          5 °C
   hottest:          32 °C
-  rcd:              30 mA
-  eye-wash:         yes
-  goggles:          yes
-  gloves:           yes
+${outfit}
 }
 
 supply {
@@ -95,32 +119,12 @@ supply {
   current-limit:    10 A
   isolated:         yes
 }
-fuse  { rating: 16 A   dc-rating: 60 V }
-leads { length: 1.5 m   section: 4 mm2   keyed: yes }
-path current: supply -> fuse -> leads -> stack
+${wiring('4 mm2')}
 
-lye {
-  solute:           KOH
-  strength:         27 wt%
-  fill:             3 L
-}
-separator { material: composite   thickness: 0.5 mm   bubble-pressure: 150 kPa   clamped: 8 mm }
-stack {
-  cells:            10
-  plate:            nickel, 120 x 140 x 1 mm
-  wetted:           85 x 100 mm
-  gap:              2 mm each side
-  port:             1 of 4 mm, 80 mm long
-  tie-rods:         8 of M8, 8 Nm, sleeved
-  cover:            fixed
-}
+${lyeAndSeparator('27 wt%', '3 L')}
+${stack(10, '120 x 140 x 1 mm', '85 x 100 mm', '80 mm')}
 
-column h2-column { bore: 75 mm   height: 400 mm   level: 240 mm   return-port: 60 mm   sight: yes }
-column o2-column like h2-column
-link { bore: 5 mm   depth: 200 mm }
-path lye: h2-column -> stack.hydrogen
-path lye: o2-column -> stack.oxygen
-path lye: h2-column -> link -> o2-column
+${linkedColumns('400 mm', '240 mm', '200 mm')}
 
 bubbler h2-bubbler { immersion: 90 mm   nozzle: 2 of 5 mm   water: 0.5 L   lid: blow-off   level-shown: sight }
 bubbler o2-bubbler like h2-bubbler
@@ -144,10 +148,7 @@ site {
   high-point:       2.5 m
   coldest:          3 °C
   hottest:          34 °C
-  rcd:              30 mA
-  eye-wash:         yes
-  goggles:          yes
-  gloves:           yes
+${outfit}
   ignition-sources: none
 }
 
@@ -158,33 +159,12 @@ supply {
   isolated:         yes
   needs:            main, stack-contactor
 }
-fuse  { rating: 16 A   dc-rating: 60 V }
-leads { length: 1.5 m   section: 6 mm2   keyed: yes }
-path current: supply -> fuse -> leads -> stack
+${wiring('6 mm2')}
 
-lye {
-  solute:           KOH
-  strength:         28 wt%
-  fill:             3.5 L
-}
-separator { material: composite   thickness: 0.5 mm   bubble-pressure: 150 kPa   clamped: 8 mm }
-stack {
-  cells:            11
-  plate:            nickel, 125 x 145 x 1 mm
-  wetted:           90 x 105 mm
-  gap:              2 mm each side
-  port:             1 of 4 mm, 90 mm long
-  tie-rods:         8 of M8, 8 Nm, sleeved
-  cover:            fixed
-  max-temperature:  65 °C
-}
+${lyeAndSeparator('28 wt%', '3.5 L')}
+${stack(11, '125 x 145 x 1 mm', '90 x 105 mm', '90 mm', '\n  max-temperature:  65 °C')}
 
-column h2-column { bore: 75 mm   height: 420 mm   level: 250 mm   return-port: 60 mm   sight: yes }
-column o2-column like h2-column
-link { bore: 5 mm   depth: 210 mm }
-path lye: h2-column -> stack.hydrogen
-path lye: o2-column -> stack.oxygen
-path lye: h2-column -> link -> o2-column
+${linkedColumns('420 mm', '250 mm', '210 mm')}
 
 tee h2-tee
 tee o2-tee

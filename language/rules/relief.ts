@@ -67,7 +67,24 @@ export function cutOffOf(vessel: View): { readonly device: View; readonly key: '
 export function onStorePressure(vessel: View, name: string): boolean {
     return vessel.paths.space(vessel.name, 'hydrogen', n => borders.has(vessel.other(n)?.kind ?? '')).has(name);
 }
+/** Pa under a metre of water: 998 kg/m³ at 20 °C, standard gravity. */
+export const WATER_COLUMN = 998 * 9.80665;
+/** Pa, 50 mm of water: what a seal should open above the pressure of ordinary running. Common practice, no source. */
+export const SEAL_MARGIN = 490;
 /** Millimetres of water, rounded down to tens, for a pressure in Pa. */
 export function sealDepth(pascal: number): number {
-    return Math.floor(pascal / (998 * 9.80665) * 100) * 10;
+    return Math.floor(pascal / WATER_COLUMN * 100) * 10;
+}
+/** Millimetres of water, rounded up to tens, that hold a pressure in Pa with the usual margin. */
+export function sealDepthAbove(pascal: number): number {
+    return Math.ceil((pascal + SEAL_MARGIN) / WATER_COLUMN * 100) * 10;
+}
+/**
+ * Depth in mm of a seal that guards a bag: it opens at four fifths of what the bag bears, and well above the bag's own
+ * pressure. Undefined where no depth does both, or the rating is not known: then a fix must not make one up.
+ */
+export function sealThatGuards(bag: View): number | undefined {
+    const depth = sealDepth(0.8 * bag.maybe('rating'));
+    const own = bag.kind === 'bag' ? bag.maybe('own-pressure', 0) : bag.maybeQ('head', 0);
+    return depth >= 50 && depth / 1000 * WATER_COLUMN > own + SEAL_MARGIN ? depth : undefined;
 }

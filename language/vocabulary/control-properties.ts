@@ -1,4 +1,4 @@
-import { conditions, date, facts, quantity, sensed, slot, threshold, words } from './define.js';
+import { conditions, date, facts, quantity, sensed, slot, text, threshold, words } from './define.js';
 import { driven } from './driven.js';
 
 const ifs = (reactions: readonly string[], doc: string) => words(reactions, doc, { neverAssumed: true, example: `\${1|${reactions.slice(0, 2).join(',')}|}` });
@@ -63,3 +63,31 @@ export const controlProperties = {
     }),
     calibrated: date('Day of its last calibration. A sensor drifts without showing it.', { example: '${1:2026-01-31}' }),
 };
+
+/** What relay and contactor say alike: a coil with contacts. */
+export const coilProperties = {
+    'latched-by': controlProperties['latched-by'],
+    needs: controlProperties.needs,
+    'stopped-by': controlProperties['stopped-by'],
+    'if-unpowered': controlProperties['coil-if-unpowered'],
+    rating: controlProperties.contact,
+    enclosure: controlProperties.enclosure,
+    'distance-to-gas': controlProperties['distance-to-gas'],
+    'fed-from': controlProperties['fed-from'],
+    place: text('Where it sits.'),
+};
+/** What switch and trip say alike: a contact that follows what is sensed. */
+export const contactProperties = {
+    tolerance: controlProperties.tolerance,
+    range: controlProperties.range,
+    contact: controlProperties.contact,
+    enclosure: controlProperties.enclosure,
+    'distance-to-gas': controlProperties['distance-to-gas'],
+    probe: controlProperties.probe,
+    'probe-voltage': controlProperties['probe-voltage'],
+    'fed-from': controlProperties['fed-from'],
+    place: text('Where it sits.'),
+};
+/** What a contact can be at any time, and what can happen to one that a coil moves. */
+export const coilStates = ['made', 'broken', 'running', 'stopped'] as const;
+export const coilEvents = ['sticks made', 'sticks broken', 'coil fails', 'wire breaks'] as const;

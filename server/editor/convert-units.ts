@@ -30,7 +30,10 @@ function groupAt(node: Node, offset: number, point = true): { leaves: Leaf[]; po
     if (node.is === 'quantity') return { leaves: [node], point };
     if (node.is === 'operation' && (node.op === 'x' || node.op === '..')) {
         const leaves: Leaf[] = [];
-        const gather = (n: Node): boolean => (n.is === 'operation' && n.op === node.op ? gather(n.a) && gather(n.b) : (n.is === 'quantity' || n.is === 'number') && leaves.push(n) > 0);
+        const gather = (n: Node): boolean => {
+            if (n.is === 'operation' && n.op === node.op) return gather(n.a) && gather(n.b);
+            return (n.is === 'quantity' || n.is === 'number') && leaves.push(n) > 0;
+        };
         if (!gather(node)) return undefined;
         const units = leaves.filter((l): l is NodeOf<'quantity'> => l.is === 'quantity');
         return units.length && units.every(u => u.unit.text === units[0].unit.text) && leaves.at(-1)!.is === 'quantity' ? { leaves, point } : undefined;
@@ -69,5 +72,6 @@ function shortest(v: number): string {
 /** Units that say the same sort of thing. Shares are their own world: a per cent is no angle. */
 function unitsLike(unit: Unit): Unit[] {
     const sorts = Object.values(measures).filter(m => m.dimension === unit.dimension && (unit.dimension !== measures.number.dimension || m.units.includes(unit.text)));
-    return [...new Set(sorts.flatMap(m => m.units))].filter(u => u && u !== unit.text).map(u => unitOf(u)).filter((u): u is Unit => !!u && u.dimension === unit.dimension && !u.currency && !u.mark);
+    return [...new Set(sorts.flatMap(m => m.units))].filter(u => u && u !== unit.text).map(u => unitOf(u))
+        .filter((u): u is Unit => !!u && u.dimension === unit.dimension && !u.currency && !u.mark);
 }

@@ -66,7 +66,9 @@ export function valueAt(house: House, uri: string, position: Position): NamePlac
     const { analysis: { rig }, page, doc } = sight;
     const offset = doc.lines.offset(position);
     const occurrence = page.occurrences.find(o => o.start <= offset && offset <= o.end && namePiece(o, offset).index > 0);
-    const own = page.parts.flatMap(p => [...p.entries.values()].filter(e => e.keySpan.start <= offset && offset <= e.keySpan.end && !e.key.includes('.')).map(e => ({ part: p, key: e.key })))[0];
+    const own = page.parts.flatMap(p => [...p.entries.values()]
+        .filter(e => e.keySpan.start <= offset && offset <= e.keySpan.end && !e.key.includes('.'))
+        .map(e => ({ part: p, key: e.key })))[0];
     const meant = occurrence ? meaningOf(rig, page, occurrence.names[0]) : own?.part;
     const key = occurrence?.names[1] ?? own?.key;
     if (!meant || !('kindWord' in meant) || key === undefined) return undefined;

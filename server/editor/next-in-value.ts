@@ -43,7 +43,8 @@ const numeric = (s: Slot) => (typeof s.type === 'string' ? !['yes-no', 'text', '
 
 /** A number there is nothing without its unit. */
 function hasUnit({ type }: Slot): boolean {
-    return (typeof type === 'string' && type in measures && measures[type as MeasureName].units[0] !== '') || type === 'sensed' || (typeof type === 'object' && 'size' in type);
+    if (typeof type === 'string' && type in measures) return measures[type as MeasureName].units[0] !== '';
+    return type === 'sensed' || (typeof type === 'object' && 'size' in type);
 }
 /** Places in an item that some tokens may lead to: the atoms that were filled, by index. */
 function reach(item: Item, tokens: readonly Token[]): { at: number; last?: Slot }[] {

@@ -79,7 +79,10 @@ export function serve(connection: Connection, surroundings: Surroundings): House
         // Push is what every client understands; told twice, findings would stand twice.
         pulls = !publishDiagnostics && !!diagnostic;
         configure({});
-        const capabilities: ServerCapabilities = { positionEncoding: PositionEncodingKind.UTF16, textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } } };
+        const capabilities: ServerCapabilities = {
+            positionEncoding: PositionEncodingKind.UTF16,
+            textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: { includeText: false } },
+        };
         for (const feature of allFeatures) merge(capabilities as Record<string, unknown>, feature.capabilities(params.capabilities));
         return { capabilities, serverInfo: { name: 'rigwright', version } };
     });

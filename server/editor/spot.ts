@@ -28,7 +28,8 @@ export function spotAt(page: Page, offset: number): Spot {
     const quiet = quietAt(line, offset - start);
     const part = page.parts.find(p => p.span.start <= offset && offset <= p.span.end);
     const entry = part && [...part.entries.values()].find(e => e.keySpan.start <= offset && offset <= Math.max(e.span.end, e.keySpan.end));
-    const where = entry ? (offset <= entry.keySpan.end ? 'key' as const : 'value' as const) : part && offset <= (part.inside?.start ?? part.span.end) ? 'header' as const : undefined;
+    const where = entry ? (offset <= entry.keySpan.end ? 'key' as const : 'value' as const)
+        : part && offset <= (part.inside?.start ?? part.span.end) ? 'header' as const : undefined;
     let occurrence: Occurrence | undefined;
     for (const o of page.occurrences) if (o.start <= offset && offset <= o.end && (!occurrence || o.end - o.start < occurrence.end - occurrence.start)) occurrence = o;
     let word: Word | undefined;

@@ -7,7 +7,7 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { createRequire } from 'node:module';
 import os from 'node:os';
 import path from 'node:path';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { examplesDate, examplesFolder, lineToShow, mainExample } from '../../extension/workbench/examples.mjs';
 import { fetchEditor } from '../../extension/workbench/fetch-editor.mjs';
 import { serve } from '../../extension/workbench/serve.mjs';
@@ -64,7 +64,7 @@ path oxygen:   stack -> o2-bubbler -> outdoors
 expect stack.hydrogen-rate > 20 NL/h
 `;
 
-describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
+describe.skipIf(reason)('the workbench', { timeout: 45_000 }, () => {
     let folder: string;
     let server: Awaited<ReturnType<typeof serve>>;
     let w: Workbench;
@@ -103,10 +103,10 @@ describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
         if (folder) rmSync(path.dirname(folder), { recursive: true, force: true });
     });
 
-    beforeEach(async ({ task }) => {
-        // A second try starts from a calm editor and leaves a picture of what went wrong.
-        if (!task.result?.retryCount) return;
-        await w.picture(path.join(shots, `again-${task.name.replace(/\W+/g, '-')}.png`));
+    afterEach(async ({ task }) => {
+        // The steps after a failed one start from a calm editor; a picture shows what went wrong.
+        if (task.result?.state !== 'fail') return;
+        await w.picture(path.join(shots, `failed-${task.name.replace(/\W+/g, '-')}.png`));
         await w.calm();
     });
 
@@ -204,9 +204,9 @@ describe.skipIf(reason)('the workbench', { timeout: 45_000, retry: 1 }, () => {
     it('explains what is under the cursor on a page beside the text', async () => {
         await w.caret(lineOf('stack'), 3);
         await w.run('Rigwright: Explain What Is Under the Cursor');
-        const frame = await w.explained('stack');
+        const page = await w.explained('stack');
         await shot('explain');
-        expect(await violations(w, await frame.content())).toEqual([]);
+        expect(await violations(w, page)).toEqual([]);
         await w.run('View: Close All Editors');
         await w.openFile('bench-torch.rig');
     });

@@ -1,7 +1,7 @@
 // Verbs for a VS Code workbench in a headless browser. The selectors belong to the version that the launcher pins.
 import { existsSync } from 'node:fs';
 import { chromium } from 'playwright-core';
-import type { Browser, Frame, Locator, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 
 /** Where Debian and its kin put the browser; `CHROMIUM` names another. */
 export const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
@@ -197,18 +197,29 @@ export class Workbench {
         return words;
     }
 
-    /** The frame of a page of the extension that holds these words. */
-    async explained(words: string | RegExp): Promise<Frame> {
+    /**
+     * A page of the extension that holds these words, as HTML. The editor writes such a page into an empty frame; the frame's
+     * own `content()` may go on giving the empty document, so the HTML is asked of an element that is there.
+     */
+    async explained(words: string): Promise<string> {
+        let seen: string[] = [];
         for (let i = 0; i < 150; i++) {
+            seen = [];
             for (const frame of this.page.frames()) {
                 // The page stands in a frame of a frame of the window.
                 if (!frame.parentFrame()?.parentFrame()) continue;
-                const text = await frame.locator('main').innerText({ timeout: 200 }).catch(() => '');
-                if (typeof words === 'string' ? text.includes(words) : words.test(text)) return frame;
+                const main = frame.locator('main');
+                const text = await main.innerText({ timeout: 200 }).catch(() => '');
+                if (text.includes(words)) {
+                    const html = await main.evaluate(element => element.ownerDocument.documentElement.outerHTML, undefined, { timeout: 1000 }).catch(String);
+                    if (html.includes('<main')) return html;
+                    seen.push(html);
+                }
+                seen.push(`${frame.name() || 'a frame'} with ${text.length} characters of text`);
             }
             await this.page.waitForTimeout(100);
         }
-        throw new Error(`no page says ${words}`);
+        throw new Error(`no page says ${words}; there is ${seen.join(', ') || 'no frame of a page at all'}`);
     }
 
     /** Takes back every change of the file on screen. */

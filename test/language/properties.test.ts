@@ -49,9 +49,11 @@ describe('a fix', () => {
             const i = at % t.length;
             return t.slice(0, i) + bit + t.slice(i);
         });
+        let tried = 0;
         fc.assert(fc.property(broken, t => {
             const before = analyseText(t, { today: '2026-06-15' });
             for (const fix of before.findings.filter(f => f.fixes.length).slice(0, 3).flatMap(f => f.fixes.filter(x => x.keepsMeaning))) {
+                tried++;
                 const line = (text: string, offset: number) => text.slice(0, offset).split('\n').length;
                 const mended = line(t, fix.edits[0].span.start);
                 const elsewhere = (text: string, list: typeof before.findings) => list.filter(f => reading(f.rule) && line(text, f.span.start) !== mended).map(f => `${f.rule} ${f.message}`);
@@ -60,5 +62,6 @@ describe('a fix', () => {
                 expect(elsewhere(text, analyseText(text, { today: '2026-06-15' }).findings).filter(e => !had.includes(e)), fix.title).toEqual([]);
             }
         }), { ...settings, numRuns: Math.ceil(settings.numRuns / 4) });
+        expect(tried, 'fixes that were tried').toBeGreaterThan(0);
     });
 });

@@ -104,10 +104,14 @@ describe('coolers', () => {
         expect(nusseltTurbulentTube(1e4, 5, false)).toBeLessThan(nusseltTurbulentTube(1e4, 5, true));
         expect(nusseltTurbulentTube(2000, 5, true)).toBeNaN();
     });
-    it('three resistances in a row', () => {
-        const ua = tubeConductance(1000, 500, 0.01, 0.012, 15, 3);
-        const wall = Math.log(1.2) / (2 * Math.PI * 15 * 3);
-        nearly(1 / ua, 1 / (1000 * Math.PI * 0.01 * 3) + wall + 1 / (500 * Math.PI * 0.012 * 3), 1e-12);
+    it('films on both sides of a thin tube: 37.8 W/(m²·K) from 2250 and 38.4 (Incropera, example 11.1, from memory)', () => {
+        nearly(tubeConductance(2250, 38.4, 0.025, 0.025, 400, 66.5) / (Math.PI * 0.025 * 66.5), 37.8, 2e-3);
+    });
+    it('the wall of a tube: 50 and 60 mm, 20 W/(m·K), loses 689 W a metre for 1 K (textbook, 2 π k / ln of the diameters)', () => {
+        // Films that do not resist leave the wall alone: 2 π 20 / ln 1.2 = 125.664 / 0.182322.
+        nearly(tubeConductance(1e12, 1e12, 0.05, 0.06, 20, 1), 689.2, 1e-4);
+        // A thin wall is a flat one: conductivity x area / thickness, 1 mm on a mean diameter of 501 mm.
+        nearly(tubeConductance(1e12, 1e12, 0.5, 0.502, 20, 1), 20 * Math.PI * 0.501 / 1e-3, 1e-5);
     });
 });
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { MOLAR_MASS } from '../../language/physics/constants.js';
 import {
     compressibility, hydrogenDensity, hydrogenHeatCapacity, hydrogenHeatRatio, hydrogenMoles, hydrogenPressure,
-        hydrogenSoundSpeed,
+        hydrogenSoundSpeed, hydrogenThermalConductivity,
     idealHeatCapacity, jouleThomson,
 } from '../../language/physics/hydrogen.js';
 import { celsius, near, nearly } from './near.js';
@@ -58,6 +58,12 @@ describe('heat', () => {
     it('thin gas has the ideal heat capacity', () => {
         nearly(hydrogenHeatCapacity(300, 1), idealHeatCapacity(300), 1e-6);
         expect(hydrogenHeatCapacity(300, 100e5)).toBeGreaterThan(idealHeatCapacity(300));
+    });
+    it('conducts heat: 0.157, 0.183, 0.204, 0.226 W/(m·K) at 250, 300, 350, 400 K (Incropera, table A.4, from memory)', () => {
+        for (const [t, conductivity] of [[250, 0.157], [300, 0.183], [350, 0.204], [400, 0.226]] as const) {
+            // 3 %: a straight line; newer tables lie 2 to 3 % above this one.
+            nearly(hydrogenThermalConductivity(t), conductivity, 0.031);
+        }
     });
     it('warms a little when throttled at room temperature (about 0.03 K/bar, textbook)', () => {
         const perBar = -jouleThomson(300, 10e5) * 1e5;

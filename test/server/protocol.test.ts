@@ -278,7 +278,8 @@ describe('one copy', () => {
     it('of the JSON-RPC library in the bundle and among the packages: two would break cancellation', async () => {
         const inputs = await serverInputs();
         const copies = new Set(inputs.map(i => /^(.*node_modules\/vscode-jsonrpc)\//.exec(i)?.[1]).filter(Boolean));
-        expect([...copies]).toEqual(['node_modules/vscode-jsonrpc']);
+        // The packages may be a link to another folder.
+        expect([...copies].map(c => c!.replace(/^.*?(?=node_modules\/)/, ''))).toEqual(['node_modules/vscode-jsonrpc']);
         const root = path.resolve(import.meta.dirname, '../..', 'node_modules');
         const found = (dir: string): string[] => readdirSync(dir, { withFileTypes: true }).flatMap(d => {
             if (!d.isDirectory()) return [];

@@ -1,2 +1,3 @@
 export function serverBundle(): Promise<string>;
+export function commandBundle(): Promise<string>;
 export function serverInputs(): Promise<string[]>;

@@ -1,8 +1,12 @@
 /** Bag or bell between stack and compressor: how long it fills and empties, how often the compressor starts. */
-import { GRAVITY } from '../../physics/constants.js';
-import { gasVolume } from '../../physics/gas-volume.js';
+import { GRAVITY, LOWER_HEATING_VALUE } from '../../physics/constants.js';
+import { gasMoles, gasVolume } from '../../physics/gas-volume.js';
 import { defineQuantity } from '../define.js';
+import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
+
+/** Part of a bag that cannot be drawn out of its folds where no dead volume is stated. Common practice, no source. */
+const DEAD_SHARE = 0.02;
 
 /** Volumes between which the compressor (or the stack) is switched: the lowest and highest set point of control switches. */
 function switched(q: View): { low: number; high: number } {
@@ -31,18 +35,19 @@ function drawPair(q: View): { low: number; high: number } | undefined {
     }
     return undefined;
 }
-const inflow = (q: View) => gasVolume(q.the('stack')?.q('hydrogen-rate') ?? NaN, 293.15, 101325);
-/** Free delivery at 20 °C, m³/s, at the start of a fill; a burner on the bag draws its own flow. */
+/** What the stack puts in, m³/s at 20 °C and the air's pressure. */
+const inflow = (q: View) => gasVolume(q.the('stack')?.q('hydrogen-rate') ?? NaN, ROOM, airPressureOf(q));
+/** What the compressor draws at the start of a fill, m³/s at 20 °C and the air's pressure; NaN without one. */
 const outflow = (q: View) => {
     const compressor = q.the('compressor');
-    return compressor ? gasVolume(compressor.q('free-delivery-start'), 293.15, 101325) : NaN;
+    return compressor ? gasVolume(compressor.q('free-delivery-start'), ROOM, airPressureOf(q)) : NaN;
 };
 const used = (q: View) => q.q('usable');
 
 export default [
     defineQuantity({ name: 'usable', of: ['bag', 'gasometer'], measure: 'volume', meaning: 'Volume between the switch that begins a draw and the one that ends it; the whole less the dead volume where there are none.', formula: 'from the switches that sense its volume', source: 'definition', shownAt: 'volume', shownAs: 'usable', work: q => {
         const s = switched(q);
-        return s.high > s.low ? s.high - s.low : q.num('volume') - q.maybe('dead-volume', 0.02 * q.num('volume'));
+        return s.high > s.low ? s.high - s.low : q.num('volume') - q.maybe('dead-volume', DEAD_SHARE * q.num('volume'));
     } }),
     defineQuantity({ name: 'fill-time', of: ['bag', 'gasometer'], measure: 'time', unit: 'min', meaning: 'Time to fill the usable volume with nothing drawn, gas at 20 °C.', formula: 'usable volume / hydrogen', source: 'mass balance', shownAt: 'volume', shownAs: 'fills in', work: q => used(q) / inflow(q) }),
     defineQuantity({ name: 'empty-time', of: ['bag', 'gasometer'], measure: 'time', unit: 'min', meaning: 'Time in which the compressor empties the usable volume while the stack goes on.', formula: 'usable volume / (delivery - hydrogen)', source: 'mass balance', work: q => used(q) / (outflow(q) - inflow(q)) }),
@@ -51,5 +56,5 @@ export default [
     defineQuantity({ name: 'inventory-share', of: ['bag', 'gasometer'], measure: 'fraction', meaning: 'Hydrogen of a full bag as a share of the room, evenly mixed; at the ceiling it is several times more.', formula: 'volume / room volume', source: 'definition', work: q => q.num('volume') / (q.the('site')?.num('volume') ?? NaN) }),
     defineQuantity({ name: 'head', of: 'gasometer', measure: 'pressure', unit: 'kPa', meaning: 'Pressure under the bell by its weight.', formula: '(bell mass - counterweight) x g / area', source: 'statics', shownAt: 'bell-mass', shownAs: '', work: q => (q.num('bell-mass') - q.maybe('counterweight', 0)) * GRAVITY / (Math.PI / 4 * q.num('diameter') ** 2) }),
     defineQuantity({ name: 'pressure', of: 'bag', measure: 'pressure', unit: 'kPa', meaning: 'Pressure in the bag while it is neither flat nor stretched.', formula: 'as stated or assumed', source: 'as stated', work: q => q.num('own-pressure') }),
-    defineQuantity({ name: 'stored-energy', of: ['bag', 'gasometer'], measure: 'energy', unit: 'kJ', meaning: 'Energy of the gas when full, lower heating value.', formula: 'moles x 241.8 kJ/mol', source: 'CODATA Key Values', work: q => q.num('volume') / 0.024055 * 241826 }),
+    defineQuantity({ name: 'stored-energy', of: ['bag', 'gasometer'], measure: 'energy', unit: 'kJ', meaning: 'Energy of the gas when full, lower heating value.', formula: 'moles x 241.8 kJ/mol', source: 'CODATA Key Values', work: q => gasMoles(q.num('volume'), ROOM, airPressureOf(q)) * LOWER_HEATING_VALUE }),
 ];

@@ -1,7 +1,8 @@
 /** What happens when the cooling fails on the hottest day: one failure at a time. */
 import { defineQuantity } from '../define.js';
-import { remembered, stackMake, usable } from '../operating-point.js';
+import { HOT_DAY, remembered, stackMake, usable } from '../operating-point.js';
 import { sourceModel } from '../source.js';
+import { WARMING_DOUBT } from './heat.js';
 
 export default [
     defineQuantity({
@@ -12,8 +13,8 @@ export default [
             const make = q.model(stackMake);
             const source = q.model(sourceModel);
             if (!usable(make, source)) return NaN;
-            const p = remembered({ ...make, cooler: undefined }, source!, q.the('site')?.num('hottest') ?? 313.15);
-            const spread = 0.3 * (p.temperature - p.room);
+            const p = remembered({ ...make, cooler: undefined }, source!, q.the('site')?.num('hottest') ?? HOT_DAY);
+            const spread = WARMING_DOUBT * (p.temperature - p.room);
             return { value: p.temperature, low: p.temperature - spread, high: p.temperature + spread };
         },
     }),

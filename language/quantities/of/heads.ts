@@ -1,21 +1,30 @@
 /** Heads, levels and separators: what stands across every separator, and what holds the gas back. */
-import { GRAVITY } from '../../physics/constants.js';
+import { GRAVITY, MOLAR_MASS } from '../../physics/constants.js';
+import { gasVolume } from '../../physics/gas-volume.js';
 import { levelShift } from '../../physics/hydrostatics.js';
 import { bubblePoint } from '../../physics/separator.js';
+import { vapourFlow } from '../../physics/vapour.js';
 import { waterSurfaceTension, saturationPressure } from '../../physics/water.js';
 import { tubeFlow } from '../../physics/flow.js';
 import { gasViscosity, idealGasDensity } from '../../physics/gases.js';
-import { MOLAR_MASS } from '../../physics/constants.js';
 import { defineQuantity } from '../define.js';
-import { easiestWay, headOfPart, sideHead, tubeBore, tubeLoss } from '../heads.js';
+import { easiestWay, ENTRY_AND_EXIT, headOfPart, sideHead, tubeBore, tubeLoss } from '../heads.js';
+import { airPressureOf, IN_THE_HOSE, ROOM, WATER_DENSITY } from '../surroundings.js';
 import type { View } from '../view.js';
 
+/** K, 25 °C, at which bubble points are stated and tested; warm water holds a tenth less at 60 °C, lye a tenth more than water. */
+const TESTED_AT = 298.15;
+/** Part of the pressure that a seal holds which is left to drive gas through its pipe once it blows. Common practice, no source. */
+const LEFT_TO_DRIVE = 0.5;
+
+/** The gas that passes a part; undefined if none does, hydrogen where both do. */
 function gasOf(v: View): 'hydrogen' | 'oxygen' | undefined {
     const media = v.paths.mediaOf(v.name);
     return media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
 }
+/** m², cross-section of a column. */
 const area = (v: View) => Math.PI / 4 * v.num('bore') ** 2;
-/** Area of all columns that share their lye: with a link they fall together. */
+/** m², area of all columns that share their lye: with a link they fall together. */
 function fallingArea(v: View): number {
     const all = v.all('column');
     return all.length > 1 && v.the('link') ? all.reduce((sum, c) => sum + area(c), 0) : area(v);
@@ -41,7 +50,7 @@ export default [
         const s = q.the('separator');
         if (!s) return q.num('separator');
         const tested = s.maybe('bubble-pressure');
-        return tested === tested ? tested : bubblePoint(waterSurfaceTension(298.15), 0, s.num('largest-pore'));
+        return tested === tested ? tested : bubblePoint(waterSurfaceTension(TESTED_AT), 0, s.num('largest-pore'));
     } }),
     defineQuantity({ name: 'bubble-point', of: 'separator', measure: 'pressure', unit: 'kPa', meaning: 'Difference of pressure at which gas breaks through it, wet.', formula: 'as stack.bubble-point', source: 'Young-Laplace', shownAt: 'largest-pore', shownAs: 'holds gas to', work: q => q.the('stack')?.q('bubble-point') ?? NaN }),
     defineQuantity({ name: 'level-difference', of: 'link', measure: 'length', meaning: 'How far the levels of the two columns stand apart because of the difference of heads.', formula: 'head difference / (density x g)', source: 'hydrostatics', shownAt: 'depth', shownAs: 'levels apart', work: q => (q.the('stack')?.q('separator-head') ?? NaN) / ((q.the('lye')?.q('density') ?? NaN) * GRAVITY) }),
@@ -55,7 +64,7 @@ export default [
     } }),
     defineQuantity({ name: 'level-fall', of: 'column', measure: 'speed', unit: 'mm/h', meaning: 'How fast the level falls as water is split and carried away.', formula: '(water split + vapour) / density of water / area of the columns that share their lye', source: 'stoichiometry; Balej 1985', shownAt: 'return-port', shownAs: 'falls', work: q => {
         const stack = q.the('stack');
-        return stack ? (stack.q('water-use') + stack.q('vapour-loss')) / 998 / fallingArea(q) : NaN;
+        return stack ? (stack.q('water-use') + stack.q('vapour-loss')) / WATER_DENSITY / fallingArea(q) : NaN;
     } }),
     defineQuantity({ name: 'time-to-port', of: 'column', measure: 'time', unit: 'h', meaning: 'Time until the level reaches the return port, from the working level.', formula: 'depth of the port / fall of the level, pushed-down level counted', source: 'geometry', shownAt: 'return-port', shownAs: 'port dry after', work: q => Math.max(0, q.num('return-port') - Math.max(0, q.maybeQ('level-down', 0))) / q.q('level-fall') }),
     defineQuantity({ name: 'headspace', of: 'column', measure: 'length', meaning: 'Free height above the working level.', formula: 'height - level', source: 'geometry', work: q => q.num('height') - q.num('level') }),
@@ -67,15 +76,14 @@ export default [
     defineQuantity({ name: 'head', of: ['bubbler', 'scrubber'], measure: 'pressure', unit: 'kPa', meaning: 'Pressure that the gas needs to bubble through.', formula: 'immersion x density x g', source: 'hydrostatics', shownAt: 'immersion', shownAs: '', work: q => headOfPart(q, 'hydrogen') }),
     defineQuantity({ name: 'drying-time', of: 'bubbler', measure: 'time', unit: 'day', meaning: 'Running time until dry gas has carried off the water above the least depth; gas that comes from warm lye adds water instead.', formula: 'reserve / (dry gas x saturation at 20 °C)', source: 'IAPWS vapour pressure', work: q => {
         const rate = (q.the('stack')?.q('hydrogen-rate') ?? NaN) * (gasOf(q) === 'oxygen' ? 0.5 : 1);
-        const vapour = saturationPressure(293.15);
-        const carried = rate * vapour / (101325 - vapour) * MOLAR_MASS.water;
+        const carried = vapourFlow(rate, saturationPressure(ROOM), airPressureOf(q));
         const share = 1 - q.num('minimum') / q.num('immersion');
-        return q.num('water') * 998 * share / carried;
+        return q.num('water') * WATER_DENSITY * share / carried;
     } }),
     defineQuantity({ name: 'opens-at', of: 'seal', measure: 'pressure', unit: 'kPa', meaning: 'Pressure at which this seal lets gas out.', formula: 'depth x density x g', source: 'hydrostatics', shownAt: 'depth', shownAs: 'opens at', work: q => headOfPart(q, 'hydrogen') }),
     defineQuantity({ name: 'capacity', of: 'seal', measure: 'flow', unit: 'm3/h', meaning: 'Hydrogen that its pipe carries off with the liquid blown out, at half of the pressure that it holds.', formula: 'pipe friction, smooth tube, entry and exit', source: 'Blasius; Hagen-Poiseuille', work: q => {
         const gas = gasOf(q) ?? 'hydrogen';
-        return tubeFlow(0.5 * q.q('opens-at'), q.num('pipe.bore'), q.num('pipe.length'), idealGasDensity(MOLAR_MASS[gas], 293.15, 101325), gasViscosity(gas, 293.15), 1.5);
+        return tubeFlow(LEFT_TO_DRIVE * q.q('opens-at'), q.num('pipe.bore'), q.num('pipe.length'), idealGasDensity(MOLAR_MASS[gas], ROOM, airPressureOf(q)), gasViscosity(gas, ROOM), ENTRY_AND_EXIT);
     } }),
     defineQuantity({ name: 'drop', of: 'tube', measure: 'pressure', unit: 'kPa', meaning: 'Pressure that the gas of the stack loses in this tube, dry and clean, at 25 °C.', formula: 'laminar or turbulent friction, entry and exit', source: 'Hagen-Poiseuille; Blasius', work: q => {
         const gas = gasOf(q);
@@ -83,8 +91,8 @@ export default [
     } }),
     defineQuantity({ name: 'speed', of: 'tube', measure: 'speed', unit: 'm/s', meaning: 'Mean speed of the gas of the stack in this tube at 25 °C.', formula: 'volume flow / area', source: 'definition', work: q => {
         const gas = gasOf(q);
-        const rate = (q.the('stack')?.q('hydrogen-rate') ?? NaN) * (gas === 'oxygen' ? 0.5 : 1) * 0.024465;
-        return gas ? rate / (Math.PI / 4 * tubeBore(q) ** 2) : NaN;
+        const rate = (q.the('stack')?.q('hydrogen-rate') ?? NaN) * (gas === 'oxygen' ? 0.5 : 1);
+        return gas ? gasVolume(rate, IN_THE_HOSE, airPressureOf(q)) / (Math.PI / 4 * tubeBore(q) ** 2) : NaN;
     } }),
 ];
 

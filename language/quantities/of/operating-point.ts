@@ -4,21 +4,29 @@ import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour
 import { defineQuantity, type Spread } from '../define.js';
 import { coldStart, hottestPoint, operatingPoint, stackMake, type OperatingPoint } from '../operating-point.js';
 import { sourceModel } from '../source.js';
+import { airPressureOf } from '../surroundings.js';
 import type { View } from '../view.js';
 
 const solvedTogether = 'current, volts, bypass, heat and temperature solved together: source line = stack curve, heat made = heat lost';
 const model = 'Tafel lines of smooth nickel (Kibria 1995, 1996), surface offset from measured stacks, conductivity of Gilliam 2007';
+/** K, 50 °C, where the temperature is not known: the voltage moves by 8 mV for 10 K. Common practice, no source. */
+const WORKING = 323.15;
 const at = (q: View, read: (p: OperatingPoint) => number) => {
     const p = q.model(operatingPoint);
     return p ? read(p) : NaN;
 };
+
+/** ± of the volts lost in lye and separator, as a share: what a sheet told by its kind is good for [vermeiren-1998]. */
+const OHMIC_DOUBT = 0.25;
+/** ± of the volts lost to bubbles, as a share: see gasFractionInGap. */
+const BUBBLE_DOUBT = 0.5;
 
 /** Half width of the blind voltage model for one cell, V: surface, separator and gap together. */
 function cellSpread(q: View, p: OperatingPoint): number {
     const make = q.model(stackMake);
     if (!make) return NaN;
     const surface = surfaces[make.surface].plusMinus;
-    const ohmic = p.ohmic * 0.25 + p.bubbles * 0.5;
+    const ohmic = p.ohmic * OHMIC_DOUBT + p.bubbles * BUBBLE_DOUBT;
     return Math.hypot(surface, ohmic);
 }
 
@@ -61,7 +69,7 @@ export default [
         formula: '1.5184 - 1.5421e-3 T + 9.523e-5 T ln T + 9.84e-8 T²', source: 'LeRoy, Bowen & LeRoy, J. Electrochem. Soc. 127 (1980) 1954, eq. 58', range: '0..250 °C',
         work: q => {
             const t = q.maybeQ('temperature');
-            return reversibleVoltage(t === t ? t : 323.15);
+            return reversibleVoltage(t === t ? t : WORKING);
         },
     }),
     defineQuantity({
@@ -74,7 +82,7 @@ export default [
     }),
     defineQuantity({
         name: 'enthalpy-voltage', of: 'stack', measure: 'voltage', meaning: 'The same, with water fed cold and vapour carried away by both gases: what the heat balance counts.',
-        formula: 'higher heating voltage + 1.5 p_w/(P - p_w) · Y/2F', source: 'LeRoy et al. 1980', work: q => thermoneutralVoltageWithVapour(q.q('temperature'), q.the('lye')?.q('vapour-pressure') ?? NaN, 101325),
+        formula: 'higher heating voltage + 1.5 p_w/(P - p_w) · Y/2F', source: 'LeRoy et al. 1980', work: q => thermoneutralVoltageWithVapour(q.q('temperature'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)),
     }),
     defineQuantity({
         name: 'volts-per-cell', of: 'stack', measure: 'voltage', meaning: 'Voltage of one cell at the operating point. The state of an electrode cannot be known from a description, so the ± is wide until one bench reading is given.',

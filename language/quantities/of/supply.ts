@@ -1,11 +1,20 @@
 /** The electrical side: source, rectifier, capacitor, leads, fuse. */
-import { windingFactors, capacitorCurrent, type RectifierCircuit } from '../../physics/supply.js';
+import { windingFactors, capacitorCurrent, diodesInPath, type RectifierCircuit } from '../../physics/supply.js';
 import { bleedTime, chargeEnergy } from '../../physics/combustion.js';
 import { roughAmpacity } from '../../physics/wiring.js';
 import { defineQuantity } from '../define.js';
 import { leadsResistanceOf, leadsToStack } from '../leads-model.js';
+import { BATTERY_RESISTANCE_PER_VOLT, SERIES_DIODE, UNLOADED_OVER_RATED } from '../source.js';
 import type { View } from '../view.js';
 
+/** K/W, from the junction of a bolted bridge through paste to its sink: data sheets, from memory. */
+const JUNCTION_TO_SINK = 1.1;
+/** J, what may stay in a capacitor. Common practice, no source. */
+const HARMLESS_ENERGY = 1;
+/** Below this a form factor is that of smooth current. */
+const SMOOTH = 1.0001;
+
+/** A through the stack at the operating point. */
 const stackCurrent = (q: View) => q.the('stack')?.q('current') ?? NaN;
 /** The battery and the converter that runs from it, where a rig has both: volts and amperes differ on its two sides. */
 const converterOf = (q: View) => {
@@ -22,40 +31,46 @@ const currentIn = (q: View, undrawn = stackCurrent(q)) => {
     if (q.paths.after(q.name, 'current').includes(converter.supply.name)) return drawn(converter);
     return q.paths.before(q.name, 'current').includes(converter.supply.name) ? stackCurrent(q) : undrawn;
 };
-const circuit = (q: View) => (q.the('rectifier')?.word('circuit') ?? 'bridge') as RectifierCircuit;
-const crest = (q: View) => Math.SQRT2 * (q.the('transformer')?.maybe('secondary-unloaded', 1.08 * (q.the('transformer')?.num('secondary') ?? NaN)) ?? NaN);
+const circuit = (q: View) => (q.the('rectifier')?.word('circuit') ?? 'bridge') as RectifierCircuit | 'none';
+/** Diodes that the current passes one after the other. */
+const diodes = (q: View) => {
+    const c = circuit(q);
+    return c === 'none' ? 0 : diodesInPath[c];
+};
+/** V, crest of the winding without load. */
+const crest = (q: View) => Math.SQRT2 * (q.the('transformer')?.maybe('secondary-unloaded', UNLOADED_OVER_RATED * (q.the('transformer')?.num('secondary') ?? NaN)) ?? NaN);
 
 export default [
     defineQuantity({ name: 'working-voltage', of: ['supply', 'battery'], measure: 'voltage', meaning: 'Voltage at its terminals at the working current.', formula: 'voltage of the stack + leads + diodes; of a battery behind a converter: its volts - droop at what the converter draws', source: 'Kirchhoff', shownAt: 'voltage', shownAs: 'works at', work: q => {
         const stack = q.the('stack');
         const converter = q.kind === 'battery' ? converterOf(q) : undefined;
-        if (converter) return q.num('voltage') - drawn(converter) * q.maybe('internal-resistance', 0.02 * q.num('voltage') / 51.2);
+        if (converter) return q.num('voltage') - drawn(converter) * q.maybe('internal-resistance', BATTERY_RESISTANCE_PER_VOLT * q.num('voltage'));
         const i = stackCurrent(q);
-        return stack ? stack.q('voltage') + i * leadsToStack(q).reduce((s, l) => s + leadsResistanceOf(l), 0) + q.all('diode').reduce((s, d) => s + d.maybe('forward-drop', 0.8), 0) : NaN;
+        return stack ? stack.q('voltage') + i * leadsToStack(q).reduce((s, l) => s + leadsResistanceOf(l), 0) + q.all('diode').reduce((s, d) => s + d.maybe('forward-drop', SERIES_DIODE), 0) : NaN;
     } }),
     defineQuantity({ name: 'working-current', of: 'battery', measure: 'current', meaning: 'Current that it gives while the stack runs, at its nominal volts.', formula: 'current of the stack; before a converter: volts x amperes given / efficiency / volts of the battery', source: 'balance of power', shownAt: 'capacity', shownAs: 'gives', work: q => {
         const converter = converterOf(q);
         return converter ? drawn(converter) : stackCurrent(q);
     } }),
     defineQuantity({ name: 'plug-power', of: ['supply', 'transformer'], measure: 'power', meaning: 'Power at the plug for the stack.', formula: 'as stack.plug-power', source: 'definition', work: q => q.the('stack')?.q('plug-power') ?? NaN }),
-    defineQuantity({ name: 'crest-voltage', of: 'transformer', measure: 'voltage', meaning: 'Highest instantaneous voltage of the winding without load; a tenth more on high mains.', formula: '√2 x unloaded secondary', source: 'textbook', shownAt: 'secondary', shownAs: 'crest', work: q => Math.SQRT2 * q.maybe('secondary-unloaded', 1.08 * q.num('secondary')) }),
+    defineQuantity({ name: 'crest-voltage', of: 'transformer', measure: 'voltage', meaning: 'Highest instantaneous voltage of the winding without load; a tenth more on high mains.', formula: '√2 x unloaded secondary', source: 'textbook', shownAt: 'secondary', shownAs: 'crest', work: q => Math.SQRT2 * q.maybe('secondary-unloaded', UNLOADED_OVER_RATED * q.num('secondary')) }),
     defineQuantity({ name: 'winding-current', of: 'transformer', measure: 'current', meaning: 'RMS current in the winding at the working current of the stack: pulses heat it more than the mean tells.', formula: 'stack current x form factor; stack current / 0.62 with a capacitor', source: 'rectifier guide of a transformer maker; closed form for pulses', work: q => {
         const i = stackCurrent(q);
         if ((q.the('capacitor')?.maybe('capacitance', 0) ?? 0) > 0) return i / windingFactors['bridge-capacitor'];
         const form = q.the('stack')?.maybeQ('form-factor') ?? NaN;
-        return form > 1.0001 ? i * form : i / windingFactors['bridge-bare'];
+        return form > SMOOTH ? i * form : i / windingFactors['bridge-bare'];
     } }),
     defineQuantity({ name: 'rated-secondary-current', of: 'transformer', measure: 'current', meaning: 'RMS current that the winding is rated for.', formula: 'stated, or rated power / secondary voltage', source: 'nameplate', work: q => {
         const stated = q.maybe('secondary-current');
         return stated === stated ? stated : q.num('power') / q.num('secondary');
     } }),
-    defineQuantity({ name: 'loss', of: 'rectifier', measure: 'power', meaning: 'Heat that its diodes make.', formula: 'diodes in the way x drop x current', source: 'textbook', work: q => (circuit(q) === 'bridge' || circuit(q) === 'three-phase-bridge' ? 2 : 1) * q.num('forward-drop') * stackCurrent(q) }),
-    defineQuantity({ name: 'junction-temperature', of: 'rectifier', measure: 'temperature', meaning: 'Temperature inside the diodes on the hottest day.', formula: 'hottest + loss x (sink + junction to sink)', source: 'data sheet relation', shownAt: 'sink', shownAs: 'junction', work: q => (q.the('site')?.num('hottest') ?? NaN) + q.q('loss') * (q.num('sink') + q.maybe('junction-to-sink', 1.1)) }),
+    defineQuantity({ name: 'loss', of: 'rectifier', measure: 'power', meaning: 'Heat that its diodes make.', formula: 'diodes in the way x drop x current', source: 'textbook', work: q => diodes(q) * q.num('forward-drop') * stackCurrent(q) }),
+    defineQuantity({ name: 'junction-temperature', of: 'rectifier', measure: 'temperature', meaning: 'Temperature inside the diodes on the hottest day.', formula: 'hottest + loss x (sink + junction to sink)', source: 'data sheet relation', shownAt: 'sink', shownAs: 'junction', work: q => (q.the('site')?.num('hottest') ?? NaN) + q.q('loss') * (q.num('sink') + q.maybe('junction-to-sink', JUNCTION_TO_SINK)) }),
     defineQuantity({ name: 'peak-inverse', of: 'rectifier', measure: 'voltage', meaning: 'Reverse voltage that each diode sees without load.', formula: 'crest (bridge), twice the crest of a half (centre tap)', source: 'textbook', work: q => (circuit(q) === 'centre-tap' ? 2 : 1) * crest(q) }),
     defineQuantity({ name: 'energy', of: 'capacitor', measure: 'energy', unit: 'J', meaning: 'Energy that stays in it when the mains is off.', formula: '½ C U²', source: 'textbook', work: q => chargeEnergy(q.num('capacitance'), crest(q)) }),
-    defineQuantity({ name: 'discharge-time', of: 'capacitor', measure: 'time', meaning: 'Time for the bleed resistor to bring it under 1 J.', formula: 'R C ln(U / U at 1 J)', source: 'textbook', work: q => bleedTime(q.num('capacitance'), q.num('bleed'), crest(q), Math.sqrt(2 / q.num('capacitance'))) }),
+    defineQuantity({ name: 'discharge-time', of: 'capacitor', measure: 'time', meaning: 'Time for the bleed resistor to bring it under 1 J.', formula: 'R C ln(U / U at 1 J)', source: 'textbook', work: q => bleedTime(q.num('capacitance'), q.num('bleed'), crest(q), Math.sqrt(2 * HARMLESS_ENERGY / q.num('capacitance'))) }),
     defineQuantity({ name: 'ripple-current', of: 'capacitor', measure: 'current', meaning: 'RMS current in it.', formula: '√(winding² - direct²)', source: 'textbook', work: q => capacitorCurrent(stackCurrent(q) / windingFactors['bridge-capacitor'], stackCurrent(q)) }),
-    defineQuantity({ name: 'resistance', of: 'leads', measure: 'resistance', unit: 'mohm', meaning: 'Resistance there and back, conductor at 50 °C.', formula: '2 length x resistivity / section', source: 'IEC 60028', work: q => q.num('section') * 0 + leadsResistanceOf(q) }),
+    defineQuantity({ name: 'resistance', of: 'leads', measure: 'resistance', unit: 'mohm', meaning: 'Resistance there and back, conductor at 50 °C.', formula: '2 length x resistivity / section', source: 'IEC 60028', work: q => (q.num('section') > 0 ? leadsResistanceOf(q) : NaN) }),
     defineQuantity({ name: 'drop', of: 'leads', measure: 'voltage', meaning: 'Volts lost there and back.', formula: 'resistance x current', source: 'Ohm', shownAt: 'section', shownAs: 'drop', work: q => q.q('resistance') * currentIn(q) }),
     defineQuantity({ name: 'loss', of: 'leads', measure: 'power', meaning: 'Heat in the leads.', formula: 'drop x current x form factor²', source: 'Joule', work: q => q.q('drop') * currentIn(q) * (q.the('stack')?.maybeQ('form-factor', 1) ?? 1) ** 2 }),
     defineQuantity({ name: 'ampacity', of: 'leads', measure: 'current', meaning: 'Current that the section bears for hours in free air, roughly.', formula: '5 A/mm² for small sections falling to 2.5 A/mm²', source: 'IEC 60364-5-52, from memory, ± 25 %', shownAt: 'section', shownAs: 'bears', work: q => {

@@ -4,32 +4,47 @@ import { diffusionAcross, diffusivity, hydrogenInOxygen, mixingAcross, solubilit
 import { wetGasVolume, gasVolume } from '../../physics/gas-volume.js';
 import { vapourFlow } from '../../physics/vapour.js';
 import { defineQuantity, type Spread } from '../define.js';
-import { lowLoad, operatingPoint, stackMake } from '../operating-point.js';
+import { lowLoad, operatingPoint, stackMake, type OperatingPoint, type StackMake } from '../operating-point.js';
+import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
-/** Hydrogen that crosses to the other side, mol/s per m² of separator, with its factor of doubt. */
+/** m, a sheet whose thickness is not stated. */
+const USUAL_SHEET = 0.5e-3;
+/** m³/s of lye that changes sides: 1 L/min where returns or a pump are shared, 10 mL/min through a narrow link as it breathes.
+ *  Common practice, no source: one order of magnitude either way, which is why the result is only told within a factor of three. */
+const SHARED_FLOW = 1 / 60000;
+const LINK_FLOW = 0.01 / 60000;
+/** Factor either way: supersaturation at the electrodes is not known from a description [trinke-2018] [degroot-2022]. */
+const CROSSOVER_DOUBT = 3;
+/** Least part of the current that is taken to make gas, so that what crosses is divided by something. Own choice. */
+const LEAST_EFFICIENCY = 0.02;
+
+/** A/m² that really make gas, bypass taken off. */
+function gasMakingDensity(p: OperatingPoint, make: StackMake): number {
+    return Math.max(1e-9, p.groupCurrent * Math.max(LEAST_EFFICIENCY, p.bypassEfficiency) / make.area);
+}
+/** Gas that crosses to the other side, mol/s per m² of separator: diffused, and carried by lye that changes sides. */
 function crossing(q: View): { hydrogen: number; oxygen: number } | undefined {
     const make = q.model(stackMake);
     const p = q.model(operatingPoint);
     if (!make || !p) return undefined;
-    const thickness = make.separatorThickness > 0 ? make.separatorThickness : 0.5e-3;
+    const thickness = make.separatorThickness > 0 ? make.separatorThickness : USUAL_SHEET;
     const one = (gas: 'hydrogen' | 'oxygen') => {
         const s = solubility(gas, make.solute, make.strength, p.temperature);
         const diffused = diffusionAcross(diffusivity(gas, make.solute, make.strength, p.temperature), s, make.pressure, thickness, 1);
         const link = q.the('link');
         // Lye that changes sides carries its dissolved gas: through a narrow link next to nothing, through joined returns half of the flow.
         const shared = link?.word('shared') === 'returns' || link?.word('shared') === 'pumped-loop';
-        const flow = shared ? 1 / 60000 : 0.01 / 60000;
+        const flow = shared ? SHARED_FLOW : LINK_FLOW;
         return diffused + mixingAcross(flow, s, make.pressure) / (make.area * make.cells * make.groups);
     };
     return { hydrogen: one('hydrogen'), oxygen: one('oxygen') };
 }
 const density = (q: View) => q.q('current-density');
-/** A factor of three either way: supersaturation at the electrodes is not known from a description. */
-const doubt = (value: number): Spread => ({ value, low: value / 3, high: Math.min(1, value * 3) });
+const doubt = (value: number): Spread => ({ value, low: value / CROSSOVER_DOUBT, high: Math.min(1, value * CROSSOVER_DOUBT) });
 
 export default [
-    defineQuantity({ name: 'bypass-current', of: 'stack', measure: 'current', meaning: 'Mean current that passes by a cell through the lye of ports and channels instead of making gas.', formula: 'exact ladder of ports and channels: (1 - efficiency of the ladder) x current per group', source: 'Kirchhoff; Haverkort 2024 for the closed form', work: q => q.model(operatingPoint)?.bypass ?? NaN }),
+    defineQuantity({ name: 'bypass-current', of: 'stack', measure: 'current', meaning: 'Mean current that passes by a cell through the lye of ports and channels instead of making gas.', formula: 'exact ladder of ports and channels: (1 - efficiency of the ladder) x current per group', source: 'Kirchhoff; checked against Haverkort\'s closed form for equal cells', work: q => q.model(operatingPoint)?.bypass ?? NaN }),
     defineQuantity({ name: 'bypass-share', of: 'stack', measure: 'fraction', meaning: 'That current as a share of the current of a group.', formula: '1 - (I + sum of plate currents) / (N I)', source: 'Kirchhoff', shownAt: 'port', shownAs: 'bypass', work: q => 1 - (q.model(operatingPoint)?.bypassEfficiency ?? NaN) }),
     defineQuantity({ name: 'bypass-share-low', of: 'stack', measure: 'fraction', meaning: 'The same at the lowest current that is allowed.', formula: 'as bypass-share', source: 'Kirchhoff', work: q => 1 - (q.model(lowLoad)?.bypassEfficiency ?? NaN) }),
     defineQuantity({ name: 'worst-cell-current', of: 'stack', measure: 'current', meaning: 'Current of the plate that gets least, in the middle of a group.', formula: 'least plate current of the ladder', source: 'Kirchhoff', work: q => q.model(operatingPoint)?.worstCell ?? NaN }),
@@ -40,12 +55,12 @@ export default [
     } }),
     defineQuantity({ name: 'faraday-efficiency', of: 'stack', measure: 'fraction', meaning: 'Share of the current that ends up as hydrogen at the outlet.', formula: '1 - bypass share - crossover share', source: 'ladder and crossover as named there', range: 'good to ± 3 points at full load', shownAt: 'port', shownAs: 'to gas', work: q => Math.max(0, 1 - q.q('bypass-share') - q.q('crossover-share')) }),
     defineQuantity({ name: 'hydrogen-rate', of: 'stack', measure: 'gas-flow', unit: 'NL/h', meaning: 'Hydrogen made, dry, counted at 0 °C and 101.325 kPa.', formula: 'current per group x cells x faraday efficiency / 2F', source: 'Faraday; CODATA 2018', shownAt: 'header', shownAs: 'hydrogen', work: q => q.q('current-per-group') * q.q('cells-total') * q.q('faraday-efficiency') / (2 * FARADAY) }),
-    defineQuantity({ name: 'hydrogen-rate-room', of: 'stack', measure: 'flow', unit: 'L/h', meaning: 'The same gas as a dry volume at 20 °C and 101.325 kPa.', formula: 'ideal gas', source: 'ideal gas', work: q => gasVolume(q.q('hydrogen-rate'), 293.15, ATMOSPHERE) }),
-    defineQuantity({ name: 'hydrogen-rate-wet', of: 'stack', measure: 'flow', unit: 'L/h', meaning: 'Volume of the gas as it leaves the lye, warm and moist.', formula: 'dry gas at (air pressure - vapour pressure over the lye)', source: 'Dalton; Balej 1985', work: q => wetGasVolume(q.q('hydrogen-rate'), q.q('temperature'), ATMOSPHERE, q.the('lye')?.q('vapour-pressure') ?? NaN) }),
+    defineQuantity({ name: 'hydrogen-rate-room', of: 'stack', measure: 'flow', unit: 'L/h', meaning: 'The same gas as a dry volume at 20 °C and 101.325 kPa.', formula: 'ideal gas', source: 'ideal gas', work: q => gasVolume(q.q('hydrogen-rate'), ROOM, ATMOSPHERE) }),
+    defineQuantity({ name: 'hydrogen-rate-wet', of: 'stack', measure: 'flow', unit: 'L/h', meaning: 'Volume of the gas as it leaves the lye, warm and moist.', formula: 'dry gas at (air pressure - vapour pressure over the lye)', source: 'Dalton; Balej 1985', work: q => wetGasVolume(q.q('hydrogen-rate'), q.q('temperature'), airPressureOf(q), q.the('lye')?.q('vapour-pressure') ?? NaN) }),
     defineQuantity({ name: 'oxygen-rate', of: 'stack', measure: 'gas-flow', unit: 'NL/h', meaning: 'Oxygen made, dry, at 0 °C and 101.325 kPa.', formula: 'half of the hydrogen', source: 'stoichiometry', shownAt: 'header', shownAs: 'oxygen', work: q => q.q('hydrogen-rate') / 2 }),
     defineQuantity({ name: 'gas-per-day', of: 'stack', measure: 'gas-per-day', unit: 'NL/day', meaning: 'Hydrogen in a day of the stated hours.', formula: 'hydrogen rate x hours a day', source: 'definition', work: q => q.q('hydrogen-rate') * (q.the('routine')?.num('hours') ?? NaN) }),
     defineQuantity({ name: 'water-use', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that is split.', formula: 'one mole for each mole of hydrogen', source: 'stoichiometry', work: q => q.q('hydrogen-rate') * MOLAR_MASS.water }),
-    defineQuantity({ name: 'vapour-loss', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that both gases carry away as vapour over the warm lye.', formula: '1.5 x hydrogen x p_w / (P - p_w)', source: 'Dalton; Balej 1985', work: q => vapourFlow(1.5 * q.q('hydrogen-rate'), q.the('lye')?.q('vapour-pressure') ?? NaN, ATMOSPHERE) }),
+    defineQuantity({ name: 'vapour-loss', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that both gases carry away as vapour over the warm lye.', formula: '1.5 x hydrogen x p_w / (P - p_w)', source: 'Dalton; Balej 1985', work: q => vapourFlow(1.5 * q.q('hydrogen-rate'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)) }),
     defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
         const c = crossing(q);
         return c ? doubt(hydrogenInOxygen(c.hydrogen, density(q))) : NaN;
@@ -58,13 +73,13 @@ export default [
         const c = crossing(q);
         const low = q.model(lowLoad);
         const make = q.model(stackMake);
-        return c && low && make ? doubt(hydrogenInOxygen(c.hydrogen, Math.max(1e-9, low.groupCurrent * Math.max(0.02, low.bypassEfficiency) / make.area))) : NaN;
+        return c && low && make ? doubt(hydrogenInOxygen(c.hydrogen, gasMakingDensity(low, make))) : NaN;
     } }),
     defineQuantity({ name: 'oxygen-in-hydrogen-low', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the hydrogen at the lowest current that is allowed.', formula: 'as oxygen-in-hydrogen', source: 'as hydrogen-in-oxygen', work: q => {
         const c = crossing(q);
         const low = q.model(lowLoad);
         const make = q.model(stackMake);
         if (!c || !low || !make) return NaN;
-        return doubt(c.oxygen / (c.oxygen + Math.max(1e-9, low.groupCurrent * Math.max(0.02, low.bypassEfficiency) / make.area) / (2 * FARADAY)));
+        return doubt(c.oxygen / (c.oxygen + gasMakingDensity(low, make) / (2 * FARADAY)));
     } }),
 ];

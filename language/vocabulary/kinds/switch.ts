@@ -1,5 +1,5 @@
-import { controlProperties as control } from '../control-properties.js';
-import { kind, text, threshold } from '../define.js';
+import { contactProperties, controlProperties as control } from '../control-properties.js';
+import { kind, threshold } from '../define.js';
 
 export default kind({
     name: 'switch',
@@ -12,15 +12,7 @@ export default kind({
         'if-wire-breaks': control['switch-if-wire-breaks'],
         'if-detached': control['switch-if-detached'],
         'if-unpowered': control['switch-if-unpowered'],
-        tolerance: control.tolerance,
-        range: control.range,
-        contact: control.contact,
-        enclosure: control.enclosure,
-        'distance-to-gas': control['distance-to-gas'],
-        probe: control.probe,
-        'probe-voltage': control['probe-voltage'],
-        'fed-from': control['fed-from'],
-        place: text('Where it sits.'),
+        ...contactProperties,
     },
     states: ['made', 'broken'],
     events: ['sticks made', 'sticks broken', 'wire breaks', 'detached', 'drifts'],

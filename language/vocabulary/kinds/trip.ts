@@ -1,5 +1,5 @@
-import { controlProperties as control } from '../control-properties.js';
-import { kind, text } from '../define.js';
+import { contactProperties, controlProperties as control } from '../control-properties.js';
+import { kind } from '../define.js';
 
 export default kind({
     name: 'trip',
@@ -14,15 +14,7 @@ export default kind({
         'if-wire-breaks': control['trip-if-wire-breaks'],
         'if-detached': control['trip-if-detached'],
         'if-unpowered': control['trip-if-unpowered'],
-        tolerance: control.tolerance,
-        range: control.range,
-        contact: control.contact,
-        enclosure: control.enclosure,
-        'distance-to-gas': control['distance-to-gas'],
-        probe: control.probe,
-        'probe-voltage': control['probe-voltage'],
-        'fed-from': control['fed-from'],
-        place: text('Where it sits.'),
+        ...contactProperties,
     },
     states: ['tripped', 'ready'],
     events: ['fails to trip', 'trips', 'reset', 'wire breaks', 'detached', 'drifts'],

@@ -41,7 +41,9 @@ export function actionsAt(house: House, uri: string, range: Range, only?: readon
         for (const f of here) actions.push(...guessesOf(house, analysis, f));
         if (house.ownClient) {
             for (const rule of new Set(here.map(f => f.rule))) {
-                actions.push({ title: `Explain ${rule}`, kind: CodeActionKind.QuickFix, diagnostics: here.filter(f => f.rule === rule).map(f => toDiagnostic(f, house)), command: { title: `Explain ${rule}`, command: 'rigwright.explain', arguments: [rule] } });
+                const diagnostics = here.filter(f => f.rule === rule).map(f => toDiagnostic(f, house));
+                const title = `Explain ${rule}`;
+                actions.push({ title, kind: CodeActionKind.QuickFix, diagnostics, command: { title, command: 'rigwright.explain', arguments: [rule] } });
             }
         }
     }
@@ -58,12 +60,16 @@ export function actionsAt(house: House, uri: string, range: Range, only?: readon
 
 /** Fixes of a finding, each tried: one that raises an error is not offered; what else it raises stands in its title. */
 function fixesOf(house: House, analysis: Analysis, f: Finding): CodeAction[] {
-    const sound = f.fixes.slice(0, MOST_FIXES).map(fix => ({ fix, raised: house.raisedBy(fix, analysis) })).filter(({ raised }) => !raised.some(r => r.severity === 'error'));
+    const sound = f.fixes.slice(0, MOST_FIXES)
+        .map(fix => ({ fix, raised: house.raisedBy(fix, analysis) }))
+        .filter(({ raised }) => !raised.some(r => r.severity === 'error'));
     return sound.map(({ fix, raised }) => {
         const raises = [...new Set([...raised.map(r => r.rule), ...(fix.raises ?? [])])];
         return {
-            title: raises.length ? `${fix.title} (then it tells ${raises.slice(0, 2).join(', ')}${raises.length > 2 ? ' …' : ''})` : fix.title, kind: CodeActionKind.QuickFix,
-            diagnostics: [toDiagnostic(f, house)], edit: toWorkspaceEdit(fix, house), ...(fix.preferred && !raises.length && sound.length === 1 ? { isPreferred: true } : {}),
+            title: raises.length ? `${fix.title} (then it tells ${raises.slice(0, 2).join(', ')}${raises.length > 2 ? ' …' : ''})` : fix.title,
+            kind: CodeActionKind.QuickFix,
+            diagnostics: [toDiagnostic(f, house)], edit: toWorkspaceEdit(fix, house),
+            ...(fix.preferred && !raises.length && sound.length === 1 ? { isPreferred: true } : {}),
         };
     });
 }
@@ -74,7 +80,11 @@ function guessesOf(house: House, analysis: Analysis, f: Finding): CodeAction[] {
         const key = label.slice(label.indexOf('.') + 1).split('.')[0];
         const wanted = part && assumedOf(analysis, part).find(a => a.key === key);
         const edit = wanted && writeInto(analysis, part, [wanted]);
-        return edit ? [{ title: `Write the assumed ${part.name}.${key}: ${wanted.value} into the text, to be corrected`, kind: CodeActionKind.QuickFix, diagnostics: [toDiagnostic(f, house)], edit: toWorkspaceEdit({ edits: [edit] }, house) }] : [];
+        if (!edit) return [];
+        return [{
+            title: `Write the assumed ${part.name}.${key}: ${wanted.value} into the text, to be corrected`, kind: CodeActionKind.QuickFix,
+            diagnostics: [toDiagnostic(f, house)], edit: toWorkspaceEdit({ edits: [edit] }, house),
+        }];
     });
 }
 /** All fixes that keep the meaning, those left out that overlap another, or that would raise an error. */
@@ -93,7 +103,8 @@ export function keepingFixes(house: House, analysis: Analysis, findings: readonl
 
 function rewritings(house: House, { page }: Sight, offset: number): CodeAction[] {
     const spot = spotAt(page, offset);
-    const value = [spot.in === 'value' ? spot.entry : undefined, ...page.lets, ...page.expects.map(e => ({ span: e.valueSpan, value: e.value }))].find(e => e?.value && e.span.start <= offset && offset <= e.span.end);
+    const values = [spot.in === 'value' ? spot.entry : undefined, ...page.lets, ...page.expects.map(e => ({ span: e.valueSpan, value: e.value }))];
+    const value = values.find(e => e?.value && e.span.start <= offset && offset <= e.span.end);
     if (!value?.value) return [];
     return otherUnits(value.value, value.value.text, offset - value.span.start).map(r => ({
         title: `Write it as ${r.text}`, kind: CodeActionKind.RefactorRewrite,
@@ -105,7 +116,11 @@ function assumptionsHere(house: House, { analysis, page }: Sight, offset: number
     if (!part || where !== 'header') return [];
     const wanted = assumedOf(analysis, part);
     const edit = writeInto(analysis, part, wanted);
-    return edit ? [{ title: `Write what is assumed of ${part.name} into the text`, kind: CodeActionKind.RefactorRewrite, edit: toWorkspaceEdit({ edits: [edit] }, house) }] : [];
+    if (!edit) return [];
+    return [{
+        title: `Write what is assumed of ${part.name} into the text`, kind: CodeActionKind.RefactorRewrite,
+        edit: toWorkspaceEdit({ edits: [edit] }, house),
+    }];
 }
 /** A quantity, or a selected expression, becomes a named value above. */
 function namings(house: House, { analysis: { rig }, page }: Sight, start: number, end: number): CodeAction[] {
@@ -115,7 +130,10 @@ function namings(house: House, { analysis: { rig }, page }: Sight, start: number
     for (const sequence of entry.value.list) {
         for (const node of sequence) {
             const [from, to] = [start - entry.span.start, end - entry.span.start];
-            walk(node, n => void (n.start <= from && to <= n.end && (n.is === 'quantity' || (from < to && n.is === 'operation' && ['+', '-', '*', '/'].includes(n.op) && n.start === from && n.end === to)) && (found = n)));
+            walk(node, n => {
+                const sum = from < to && n.is === 'operation' && ['+', '-', '*', '/'].includes(n.op) && n.start === from && n.end === to;
+                if (n.start <= from && to <= n.end && (n.is === 'quantity' || sum)) found = n;
+            });
         }
     }
     if (!found) return [];
@@ -126,7 +144,12 @@ function namings(house: House, { analysis: { rig }, page }: Sight, start: number
     const { at, before, after } = afterTitle(page.text);
     return [{
         title: `Give this value a name: ${name}`, kind: CodeActionKind.RefactorExtract,
-        edit: toWorkspaceEdit({ edits: [{ span: { file: page.file, start: at, end: at }, text: `${before}let ${name} = ${page.text.slice(span.start, span.end)}${after}` }, { span, text: name }] }, house),
+        edit: toWorkspaceEdit({
+            edits: [
+                { span: { file: page.file, start: at, end: at }, text: `${before}let ${name} = ${page.text.slice(span.start, span.end)}${after}` },
+                { span, text: name },
+            ],
+        }, house),
     }];
 }
 /** Where a named value may stand, below the title, what is used and other named values; and how it is set off. */

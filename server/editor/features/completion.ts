@@ -85,7 +85,10 @@ export function completionsAt(house: House, uri: string, position: Position, tri
 /** Where values stand that are lined up, counted from the start of their key. */
 const COLUMN = 18;
 const NAME = '[\\p{L}_][\\p{L}\\p{N}_-]*';
-const driving = new Set(['switch', 'trip', 'contactor', 'relay', 'timer', 'button', 'stop-button', 'analyser', 'detector', 'solid-state-relay', 'controller', 'override', 'sensor']);
+const driving = new Set([
+    'switch', 'trip', 'contactor', 'relay', 'timer', 'button', 'stop-button', 'analyser', 'detector', 'solid-state-relay', 'controller',
+    'override', 'sensor',
+]);
 /** In the order in which a rig is usually written down. */
 const groupOrder = ['current', 'cells', 'low side', 'use', 'world', 'high side', 'control', 'records', 'statements'] as const;
 const usualEnds: Record<Medium, readonly string[]> = { hydrogen: ['outdoors', 'room', 'plugged', 'user'], oxygen: ['outdoors', 'room', 'plugged'], lye: ['drain', 'plugged'], water: ['tap', 'drain'], current: ['mains'] };
@@ -99,7 +102,10 @@ const onEveryPart = new Set(['note', 'source', 'price', 'only-in']);
 
 class Completer {
     private readonly rig: Rig;
-    constructor(private readonly house: House, private readonly analysis: Analysis, private readonly page: Page, private readonly offset: number, private readonly before: string, private readonly behind: string) {
+    constructor(
+        private readonly house: House, private readonly analysis: Analysis, private readonly page: Page, private readonly offset: number,
+        private readonly before: string, private readonly behind: string,
+    ) {
         this.rig = analysis.rig;
     }
     ideas(): Idea[] {
@@ -118,7 +124,10 @@ class Completer {
         const part = this.blockHere();
         if (part?.kind) return this.inside(part, part.kind);
         if ((m = new RegExp(`^\\s*(${NAME})(?:\\s+${NAME})?\\s+like\\s+[\\p{L}\\p{N}_-]*$`, 'u').exec(before))) return this.alike(m[1]);
-        if ((m = new RegExp(`^\\s*(${NAME})(?:\\s+${NAME})?\\s+[a-z]*$`, 'u').exec(before)) && kinds.has(m[1])) return this.alike(m[1]).length ? [{ label: 'like', kind: CompletionItemKind.Keyword, text: 'like ', again: true, doc: 'Copies the properties of another part of the same kind.' }] : [];
+        if ((m = new RegExp(`^\\s*(${NAME})(?:\\s+${NAME})?\\s+[a-z]*$`, 'u').exec(before)) && kinds.has(m[1])) {
+            if (!this.alike(m[1]).length) return [];
+            return [{ label: 'like', kind: CompletionItemKind.Keyword, text: 'like ', again: true, doc: 'Copies the properties of another part of the same kind.' }];
+        }
         if (/^\s*[\p{L}\p{N}_-]*$/u.test(before)) return this.lineStart();
         return [];
     }
@@ -133,7 +142,12 @@ class Completer {
             ['use', 'use "${1:parts.rig}"', 'Another file of this rig, or a library.'],
             ['allow', `allow \${1:rule} on \${2:part} until \${3:${later}} by \${4:name} because "\${5:reason}"`, 'Turns a rule down, with a reason and an end.'],
         ];
-        if (!this.page.title) words.unshift(['rig', 'rig "${1:Title}", ${2|idea,drawn,built,running,retired|}', 'The title line: name and stage.'], ['library', 'library "${1:Title}"', 'A file of patterns, in no rig until like names them.']);
+        if (!this.page.title) {
+            words.unshift(
+                ['rig', 'rig "${1:Title}", ${2|idea,drawn,built,running,retired|}', 'The title line: name and stage.'],
+                ['library', 'library "${1:Title}"', 'A file of patterns, in no rig until like names them.'],
+            );
+        }
         const present = new Set([...this.rig.parts.values()].filter(p => !p.implied).map(p => p.kind));
         // What no rig gives numbers without comes first while it is missing.
         const needed = ['supply', 'lye', 'stack', ...(present.has(kinds.get('stack')!) ? ['separator', 'column', 'bubbler', 'site'] : [])];
@@ -214,7 +228,8 @@ class Completer {
     private stops(medium: Medium, last: string | undefined): Idea[] {
         const used = new Set(this.rig.paths.filter(p => p.medium === medium).flatMap(p => p.stops.map(s => s.name)));
         const fits = [...this.rig.parts.values()].filter(p => !p.pattern && !p.implied && p.kind?.on.includes(medium) && p.name !== last);
-        const ports = medium === 'lye' ? [...this.rig.parts.values()].filter(p => p.kindWord === 'stack').flatMap(p => ['hydrogen', 'oxygen'].map(side => `${p.name}.${side}`)) : [];
+        const stacks = medium === 'lye' ? [...this.rig.parts.values()].filter(p => p.kindWord === 'stack') : [];
+        const ports = stacks.flatMap(p => ['hydrogen', 'oxygen'].map(side => `${p.name}.${side}`));
         const word = /[\p{L}\p{N}_.-]*$/u.exec(this.before)![0].length;
         return [
             ...fits.map(p => ({ ...this.partIdea(p), rank: last === undefined && beginsPath(medium, p.kindWord) ? 1 : used.has(p.name) ? 4 : 3 })),
@@ -229,12 +244,15 @@ class Completer {
     private allow(rest: string): Idea[] {
         if (/^[\w-]*$/.test(rest)) {
             const told = new Set(this.analysis.findings.map(f => f.rule));
-            return allRules.filter(r => r.check).map(r => ({ label: r.name, kind: CompletionItemKind.Function, detail: r.severity, doc: r.summary, rank: told.has(r.name) ? 1 : 5 }));
+            return allRules.filter(r => r.check).map(r => ({
+                label: r.name, kind: CompletionItemKind.Function, detail: r.severity, doc: r.summary, rank: told.has(r.name) ? 1 : 5,
+            }));
         }
         if (/\bon\s+[\p{L}\p{N}_-]*$/u.test(rest)) return this.parts(p => !p.kind?.statement);
         if (/\buntil\s+[\d-]*$/.test(rest)) return [{ label: this.inAYear(), kind: CompletionItemKind.Value, detail: 'a year from now', over: /[\d-]*$/.exec(rest)![0].length }];
         if (/\b(?:by|because)\s+\S*$/.test(rest)) return [];
-        return [['on', 'on ${1:part}'], ['until', `until \${1:${this.inAYear()}}`], ['by', 'by ${1:name}'], ['because', 'because "${1:reason}"']].filter(([w]) => !new RegExp(`\\b${w}\\b`).test(rest))
+        return [['on', 'on ${1:part}'], ['until', `until \${1:${this.inAYear()}}`], ['by', 'by ${1:name}'], ['because', 'because "${1:reason}"']]
+            .filter(([w]) => !new RegExp(`\\b${w}\\b`).test(rest))
             .map(([label, text]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true }));
     }
     private expectation(rest: string): Idea[] {
@@ -250,8 +268,15 @@ class Completer {
         if (state && this.rig.parts.has(state[1])) return [...this.can(state[1], 'states', state[2].length), { label: 'not', kind: CompletionItemKind.Keyword, text: 'not ' }];
         const ideas = this.expression(timed ?? clause);
         if (rest.trim() && !/:\s*$/.test(rest)) return ideas;
-        const when = rest.trim() ? [] : [['with', 'with ${1:variant}: ${2}', 'In a variant of the rig.'], ['if', 'if ${1:part} ${2:lost}: ${3}', 'After something has happened.'], ['during', 'during ${1:scenario}: ${2}', 'While a scenario runs.']];
-        const times = [['always', 'always ${1}', 'At all times.'], ['never', 'never ${1}', 'At no time.'], ['within', 'within ${1:2 s} ${2}', 'At the latest then.'], ['at end', 'at end ${1}', 'When the scenario is over.']];
+        const when = rest.trim() ? [] : [
+            ['with', 'with ${1:variant}: ${2}', 'In a variant of the rig.'],
+            ['if', 'if ${1:part} ${2:lost}: ${3}', 'After something has happened.'],
+            ['during', 'during ${1:scenario}: ${2}', 'While a scenario runs.'],
+        ];
+        const times = [
+            ['always', 'always ${1}', 'At all times.'], ['never', 'never ${1}', 'At no time.'],
+            ['within', 'within ${1:2 s} ${2}', 'At the latest then.'], ['at end', 'at end ${1}', 'When the scenario is over.'],
+        ];
         return [...ideas, ...[...when, ...times].map(([label, text, doc]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: 6 }))];
     }
     /** What a part can be, or what can befall it: may be several words. */
@@ -271,7 +296,10 @@ class Completer {
         const units = this.units(typed, measure ? [measure] : undefined, measure && part ? quantityOf(part.kindWord).get(named[2])?.unit : undefined);
         if (units) return units;
         if (/[\p{L}\p{N}_]\s+[\p{L}]*$/u.test(typed) && !/(?:\b(?:and|between)|[-<>=+*/(])\s*[\p{L}]*$/u.test(typed)) {
-            return [['<', 'less than'], ['>', 'more than'], ['between', 'between … and …']].filter(([w]) => !typed.includes(w)).map(([label, detail]) => ({ label, kind: CompletionItemKind.Operator, text: label === 'between' ? 'between ${1} and ${2}' : `${label} `, template: label === 'between', detail }));
+            return [['<', 'less than'], ['>', 'more than'], ['between', 'between … and …']].filter(([w]) => !typed.includes(w)).map(([label, detail]) => {
+                const between = label === 'between';
+                return { label, kind: CompletionItemKind.Operator, text: between ? 'between ${1} and ${2}' : `${label} `, template: between, detail };
+            });
         }
         return [...this.parts(p => !p.kind?.statement, '.'), ...this.lets()];
     }
@@ -317,7 +345,11 @@ class Completer {
         const column = this.valueColumn(part);
         // Where a colon stands behind the word already, its value stays.
         const valued = /^[\p{L}\p{N}_-]*\s*:/u.test(this.behind);
-        const given = (p: Property) => part.entries.has(p.name) && !(this.offset >= part.entries.get(p.name)!.keySpan.start && this.offset <= part.entries.get(p.name)!.keySpan.end);
+        // A property that is being typed is not there yet.
+        const given = (p: Property) => {
+            const entry = part.entries.get(p.name);
+            return !!entry && !(this.offset >= entry.keySpan.start && this.offset <= entry.keySpan.end);
+        };
         const ideas: Idea[] = Object.values(kind.properties).filter(p => !given(p)).sort((a, b) => order.indexOf(a.name) - order.indexOf(b.name)).map(p => ({
             label: p.name, kind: CompletionItemKind.Property, rank: rank(p), doc: propertyText(p),
             detail: p.assume ? `assumed ${p.assume.value}` : p.neverAssumed ? 'never assumed' : undefined,
@@ -370,7 +402,8 @@ class Completer {
     /** What can stand in a slot. */
     private fills(type: SlotType, part: Part, typed: string): Idea[] {
         const enumMember = (label: string): Idea => ({ label, kind: CompletionItemKind.EnumMember, rank: 3 });
-        const others = (wanted: (p: Part) => boolean, after = '') => this.parts(p => p !== part && p.name !== part.name && wanted(p) && !new RegExp(`(?:^|[\\s,])${p.name}(?=$|[\\s,.])`).test(typed), after);
+        const named = (p: Part) => new RegExp(`(?:^|[\\s,])${p.name}(?=$|[\\s,.])`).test(typed);
+        const others = (wanted: (p: Part) => boolean, after = '') => this.parts(p => p !== part && p.name !== part.name && wanted(p) && !named(p), after);
         if (typeof type === 'object') {
             if ('words' in type) return type.words.map(enumMember);
             return 'part' in type ? others(p => (type.part.length ? type.part.includes(p.kindWord) : !p.kind?.statement && !(p.implied && p.kind?.group === 'world'))) : [];
@@ -399,7 +432,10 @@ class Completer {
         return [Number(year) + 1, ...rest].join('-').replace(/02-29$/, '02-28');
     }
     private partIdea(p: Part, after = ''): Idea {
-        return { label: p.name, kind: CompletionItemKind.Variable, detail: p.name === p.kindWord ? p.kind?.group : p.kindWord, doc: p.note ?? p.kind?.doc, rank: p.implied ? 5 : 4, ...(after ? { text: p.name + after, again: true } : {}) };
+        return {
+            label: p.name, kind: CompletionItemKind.Variable, detail: p.name === p.kindWord ? p.kind?.group : p.kindWord, doc: p.note ?? p.kind?.doc,
+            rank: p.implied ? 5 : 4, ...(after ? { text: p.name + after, again: true } : {}),
+        };
     }
     private parts(wanted: (p: Part) => boolean, after = ''): Idea[] {
         return [...this.rig.parts.values()].filter(p => !p.pattern && wanted(p)).map(p => this.partIdea(p, after));
@@ -434,9 +470,15 @@ class Completer {
         if (!wanted.length) return undefined;
         const typedUnit = m[2] ?? '';
         const gap = m[1] ? '' : ' ';
-        const fits = (u: string, w: MeasureName) => unitOf(u)?.dimension === measures[w].dimension || gasDifference(unitOf(u)?.dimension ?? measures.number.dimension, measures[w].dimension) !== undefined;
+        const fits = (u: string, w: MeasureName) => {
+            const dimension = unitOf(u)?.dimension;
+            return dimension === measures[w].dimension || gasDifference(dimension ?? measures.number.dimension, measures[w].dimension) !== undefined;
+        };
         const labels = [...(first ? [first] : []), ...wanted.flatMap(w => measures[w].units.filter(u => u && fits(u, w)))];
-        return [...new Set(labels)].map(u => ({ label: u, kind: CompletionItemKind.Unit, text: gap + u, detail: unitOf(u)?.name === u ? undefined : unitOf(u)?.name, over: typedUnit.length, rank: 1 }));
+        return [...new Set(labels)].map(u => {
+            const name = unitOf(u)?.name;
+            return { label: u, kind: CompletionItemKind.Unit, text: gap + u, detail: name === u ? undefined : name, over: typedUnit.length, rank: 1 };
+        });
     }
     private measureOf(part: Part, name: string): MeasureName | undefined {
         const known = quantityOf(part.kindWord).get(name)?.measure ?? momentary.get(name)?.measure;

@@ -88,18 +88,24 @@ function aboutReference(analysis: Analysis, page: Page, spot: Spot): About | und
 function aboutUnit(entry: Entry, offset: number): About | undefined {
     let found: NodeOf<'quantity'> | undefined;
     for (const sequence of entry.value?.list ?? []) {
-        for (const node of sequence) walk(node, n => void (n.is === 'quantity' && entry.span.start + n.unitStart <= offset && offset <= entry.span.start + n.end && (found = n)));
+        const at = (n: { unitStart: number; end: number }) => entry.span.start + n.unitStart <= offset && offset <= entry.span.start + n.end;
+        for (const node of sequence) walk(node, n => void (n.is === 'quantity' && at(n) && (found = n)));
     }
     if (!found) return undefined;
     const { unit, value } = found;
     const si = toSi(value, unit);
     const mine = Object.values(measures).filter(m => m.dimension === unit.dimension && m.units[0]);
     const group = mine.find(m => m.units.includes(unit.text)) ?? mine[0];
-    const others = (group?.units ?? []).map(u => unitOf(u)).filter(u => u && u.text !== unit.text && u.dimension === unit.dimension && u.currency === unit.currency).map(u => show(si, u!.text, 4));
+    const alike = (group?.units ?? []).map(u => unitOf(u))
+        .filter(u => u && u.text !== unit.text && u.dimension === unit.dimension && u.currency === unit.currency);
+    const others = alike.map(u => show(si, u!.text, 4));
     const gas = Object.values(measures).find(m => gasDifference(unit.dimension, m.dimension) === 1);
-    const basis = unit.dimension !== measures.pressure.dimension ? '' : unit.mark === 'absolute' ? 'Above vacuum.' : 'Above the air outside (gauge); `abs` behind it means above vacuum.';
+    const basis = unit.dimension !== measures.pressure.dimension ? ''
+        : unit.mark === 'absolute' ? 'Above vacuum.' : 'Above the air outside (gauge); `abs` behind it means above vacuum.';
+    const says = unit.text === 'AWG' ? `American wire gauge; this one is ${digits(si * 1e6, 3)} mm2`
+        : unit.name === unit.text && group ? group.says : unit.name;
     const text = [
-        `**${unit.text}**: ${unit.text === 'AWG' ? `American wire gauge; this one is ${digits(si * 1e6, 3)} mm2` : unit.name === unit.text && group ? group.says : unit.name}. ${basis}`.trim(),
+        `**${unit.text}**: ${says}. ${basis}`.trim(),
         others.length ? `${digits(value, 6)} ${unit.text} = ${others.slice(0, 5).join(' = ')}` : '',
         gas ? 'Where an amount of gas is meant, a litre is taken at 20 °C and 101.325 kPa, dry; `NL` is at 0 °C.' : '',
     ];
@@ -115,7 +121,9 @@ function aboutLine(analysis: Analysis, page: Page, spot: Spot): About | undefine
     if (expectation) {
         const s = standingOf(analysis.workings, expectation);
         const missing = s.missing.length ? `: ${s.missing.slice(0, 3).join(', ')} ${s.missing.length > 1 ? 'are' : 'is'} not given` : '';
-        return on(expectation.span, `**${capital(s.is)}**${s.now ? `: it is ${s.now} now` : missing}.${s.is === 'may not hold' ? ' The value as worked out holds; its bounds reach over the limit.' : s.is === 'not worked out' ? ' Expectations over time, in variants and after events are read; nothing is worked out from them yet.' : ''}`);
+        const more = s.is === 'may not hold' ? ' The value as worked out holds; its bounds reach over the limit.'
+            : s.is === 'not worked out' ? ' Expectations over time, in variants and after events are read; nothing is worked out from them yet.' : '';
+        return on(expectation.span, `**${capital(s.is)}**${s.now ? `: it is ${s.now} now` : missing}.${more}`);
     }
     if (page.stage && inside(page.stage.span)) return on(page.stage.span, explain(page.stage.word)?.markdown.replace(/^# (.*)\n+/, '**$1**: '));
     return undefined;
@@ -138,7 +146,8 @@ function aboutPart(analysis: Analysis, part: Part): string {
     const title = `**${part.name}**${part.name === part.kindWord ? '' : `, a ${part.kindWord}`}${part.base ? `, like ${part.base.name}` : ''}${part.implied ? ' (in no text; all of it assumed)' : ''}`;
     const lines = [title, part.note ?? '', part.kind?.doc ?? `${part.kindWord} is not a kind of part.`].filter(Boolean);
     if (rig.parts.get(part.name) !== part) return lines.join('\n\n');
-    const numbers = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt).map(q => workings.quantity(part, q.name)!).filter(r => r.value === r.value).slice(0, 8);
+    const numbers = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt)
+        .map(q => workings.quantity(part, q.name)!).filter(r => r.value === r.value).slice(0, 8);
     if (numbers.length) lines.push(numbers.map(r => `- ${r.quantity.name} ≈ ${resultText(r)}`).join('\n'));
     const ways = [...workings.paths.mediaOf(part.name)].map(m => {
         const name = (s: { name: string }) => s.name;
@@ -148,7 +157,8 @@ function aboutPart(analysis: Analysis, part: Part): string {
     });
     if (ways.length) lines.push(ways.slice(0, 3).join('  \n'));
     const assumed = assumedOf(analysis, part);
-    if (assumed.length) lines.push(`*Assumed:* ${assumed.slice(0, 6).map(a => `${a.key} ${a.value}`).join(', ')}${assumed.length > 6 ? ` and ${assumed.length - 6} more` : ''}`);
+    const more = assumed.length > 6 ? ` and ${assumed.length - 6} more` : '';
+    if (assumed.length) lines.push(`*Assumed:* ${assumed.slice(0, 6).map(a => `${a.key} ${a.value}`).join(', ')}${more}`);
     return lines.join('\n\n');
 }
 /** What stands after a point: a quantity, a property, something that is sensed. */
@@ -179,7 +189,11 @@ function aboutProperty(analysis: Analysis, page: Page, part: Part, key: string):
     lines.push(property.doc);
     const pressures = [...given.facts.values()].filter(f => f.amount?.dimension === measures.pressure.dimension);
     if (pressures.some(f => !f.amount!.basis)) lines.push('*Read as gauge: above the air outside. Write `bar abs` for a pressure above vacuum.*');
-    for (const f of pressures) if (f.amount!.basis === 'absolute') lines.push(`*Above the air outside it is ${show(f.number - workings.airPressure, f.amount!.unit?.text.startsWith('k') ? 'kPa' : 'bar', 4)}.*`);
+    for (const f of pressures) {
+        if (f.amount!.basis !== 'absolute') continue;
+        const unit = f.amount!.unit?.text.startsWith('k') ? 'kPa' : 'bar';
+        lines.push(`*Above the air outside it is ${show(f.number - workings.airPressure, unit, 4)}.*`);
+    }
     if ([...given.facts.values()].some(f => f.stateTaken)) lines.push('*A litre without its state is taken at 20 °C and 101.325 kPa, dry. Write `NL` for 0 °C.*');
     const shown = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt === key).map(q => workings.quantity(part, q.name)!);
     shown.forEach((r, i) => lines.push(i ? shortWorking(r) : compactWorking(r)));

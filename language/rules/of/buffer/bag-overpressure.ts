@@ -3,7 +3,7 @@ import { defineRule } from '../../define.js';
 import { duration, show } from '../../../units/format.js';
 import { freeName } from '../../path-fixes.js';
 import { missing } from '../../stage.js';
-import { sealDepth, softReliefs } from '../../relief.js';
+import { sealThatGuards, softReliefs } from '../../relief.js';
 
 export default defineRule({
     name: 'bag-overpressure',
@@ -11,16 +11,14 @@ export default defineRule({
     severity: 'error',
     summary: 'Nothing ends the filling, or the seal lets gas out only above what the bag bears.',
     why: 'The bag tears, and all that it holds is in the room at once.',
-    source: 'hydrostatics; common practice, no source',
+    source: 'hydrostatics; four fifths of the rating and 50 mm of water above ordinary running for the seal that is planned: common practice, no source',
     guardsLife: true,
     on: ['bag', 'gasometer'],
     check(v, tell) {
         if (!v.the('stack') || !v.paths.mediaOf(v.name).has('hydrogen')) return;
         const reliefs = softReliefs(v);
         const rating = v.maybe('rating');
-        const own = v.kind === 'bag' ? v.maybe('own-pressure', 0) : v.maybeQ('head', 0);
-        const fits = sealDepth(0.8 * rating);
-        const good = fits >= 50 && fits * 9.787 > own + 490;
+        const fits = sealThatGuards(v);
         if (reliefs.length) {
             const first = reliefs.reduce((a, b) => (b.opens < a.opens ? b : a));
             if (v.kind !== 'bag') return;
@@ -31,7 +29,7 @@ export default defineRule({
             if (!(first.opens > rating)) return;
             tell({
                 at: first.view.at(first.view.kind === 'seal' ? 'depth' : 'set'), message: `${first.view.name} lets gas out of ${v.name} at ${show(first.opens, 'kPa')}; ${v.name} bears ${show(rating, 'kPa')}.`,
-                related: [{ span: v.at('rating'), message: 'what it bears' }], fixes: defined(good && first.view.kind === 'seal' ? setValue(first.view, 'depth', `${fits} mm`) : undefined),
+                related: [{ span: v.at('rating'), message: 'what it bears' }], fixes: defined(fits && first.view.kind === 'seal' ? setValue(first.view, 'depth', `${fits} mm`) : undefined),
             });
             return;
         }
@@ -42,7 +40,8 @@ export default defineRule({
         const name = freeName(v, 'bag-seal');
         tell({
             at: v.at(), severity: missing(tell, 'error'), message: `Nothing ends the filling of ${v.name}: no switch stops the stack and no seal lets gas out${time === time ? `; it is full after ${duration(time)}` : ''}.`,
-            fixes: [append(v, `seal ${name} { depth: ${good ? fits : 140} mm }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, `Plan a seal of ${good ? fits : 140} mm to outdoors`)],
+            // A depth made up could hold more than the bag bears: where none can be told, it stays to be found out.
+            fixes: [append(v, `seal ${name} { depth: ${fits ? `${fits} mm` : 'unknown'} }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, fits ? `Plan a seal of ${fits} mm to outdoors` : 'Plan a seal to outdoors')],
         });
     },
 });

@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'The compressor starts too often.',
     why: 'Each start heats its winding and leaves oil behind; starts, not hours, wear such machines out.',
-    source: 'at most 12 starts an hour and runs of at least 2 min: a compressor maker\'s guide',
+    source: 'at most 12 starts an hour and runs of at least 2 min: a compressor maker\'s guide; told from 10 on, to leave room: common practice, no source',
     on: ['bag', 'gasometer'],
     check(v, tell) {
         const compressor = v.all('compressor').find(c => v.paths.before(c.name, 'hydrogen').includes(v.name));

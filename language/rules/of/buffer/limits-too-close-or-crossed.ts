@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'error',
     summary: 'Two points that must lie apart are crossed, meet, or come in the wrong order.',
     why: 'A crossed pair never works; a close one chatters; a trip before its switch stops the rig for nothing, until somebody takes it out.',
-    source: 'logic of the two points; tolerances as stated',
+    source: 'logic of the two points; tolerances as stated; 2 % of the point at least: common practice, no source',
     on: ['switch', 'trip'],
     check(v, tell) {
         const sensed = v.controls.sensed(v) ?? '';

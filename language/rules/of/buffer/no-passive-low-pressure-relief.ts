@@ -3,6 +3,7 @@ import { defineRule } from '../../define.js';
 import { freeName } from '../../path-fixes.js';
 import { missing } from '../../stage.js';
 import { show } from '../../../units/format.js';
+import { sealDepthAbove, WATER_COLUMN } from '../../relief.js';
 
 export default defineRule({
     name: 'no-passive-low-pressure-relief',
@@ -37,9 +38,9 @@ export default defineRule({
             const column = v.all('column').find(c => v.paths.mediaOf(c.name).has(gas));
             const head = v.maybeQ(`${gas}-head`);
             const other = v.maybeQ(`${gas === 'hydrogen' ? 'oxygen' : 'hydrogen'}-head`, 0);
-            const depth = Math.ceil(((head === head ? head : 0) + 490) / (998 * 9.80665) * 100) * 10;
+            const depth = sealDepthAbove(head === head ? head : 0);
             const point = v.maybeQ('bubble-point');
-            const fits = head === head && (point !== point || depth * 9.787 - other < 0.5 * point);
+            const fits = head === head && (point !== point || depth / 1000 * WATER_COLUMN - other < 0.5 * point);
             const name = freeName(v, gas === 'hydrogen' ? 'h2-seal' : 'o2-seal');
             const from = column?.name ?? v.name;
             const blocker = routes.flatMap(r => r.filter(n => shutting(n) || ['arrestor', 'bag', 'gasometer'].includes(kind(n))))[0];

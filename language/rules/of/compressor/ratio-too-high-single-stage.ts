@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'hint',
     summary: 'One stage is asked for more than it gives well.',
     why: 'What is left in the clearance expands again and takes the room of fresh gas; hydrogen leaks back as well.',
-    source: '8 to one: common practice, no source',
+    source: '8 to one, 40 % of the swept volume: common practice, no source',
     on: 'compressor',
     check(v, tell) {
         const ratio = v.maybeQ('pressure-ratio');

@@ -1,6 +1,7 @@
 import { append, defined } from '../../fixes.js';
 import { defineRule } from '../../define.js';
 import { freeName } from '../../path-fixes.js';
+import { sealThatGuards } from '../../relief.js';
 
 export default defineRule({
     name: 'single-switch-guards-bag',
@@ -19,12 +20,12 @@ export default defineRule({
         const relieved = v.word('overflow') === 'outdoors' || [...v.paths.space(v.name, 'hydrogen', n => ['compressor', 'valve', 'seal', 'relief-valve', 'vent', 'stack'].includes(v.other(n)?.kind ?? '')).keys()]
             .some(n => ['seal', 'relief-valve'].includes(v.other(n)?.kind ?? ''));
         if (full.length === 1 && !relieved) {
-            const depth = Math.floor(0.8 * v.maybe('rating') / (998 * 9.80665) * 100) * 10;
+            const depth = sealThatGuards(v);
             const name = freeName(v, 'bag-seal');
             tell({
                 at: full[0].at(), message: `${full[0].name} is all that stops the filling of ${v.name}; if it sticks, ${v.name} bursts.`,
                 related: [{ span: v.at(), message: 'what it guards' }],
-                fixes: defined(depth >= 50 ? append(v, `seal ${name} { depth: ${depth} mm }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, `Plan a seal of ${depth} mm to outdoors`) : undefined),
+                fixes: defined(depth ? append(v, `seal ${name} { depth: ${depth} mm }\npath hydrogen: ${v.name} -> ${name} -> outdoors`, `Plan a seal of ${depth} mm to outdoors`) : undefined),
             });
         }
         for (const compressor of v.all('compressor')) {

@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'The spring of a check valve on the low side presses on the separators.',
     why: 'What it takes to open stands across every separator, all the time.',
-    source: 'hydrostatics; ordinary spring valves open at 2 kPa to 7 kPa: common practice, no source',
+    source: 'hydrostatics; ordinary spring valves open at 2 kPa to 7 kPa, half of the bubble point as the limit: common practice, no source',
     on: 'check-valve',
     check(v, tell) {
         const stack = v.the('stack');

@@ -8,7 +8,7 @@ export default defineRule({
     summary: 'On a cold morning only part of the usual current flows at first.',
     why: 'Cold lye conducts less and the electrodes are slower. Little current makes impure gas: it belongs outdoors until ' +
         'the current is up.',
-    source: 'operating point at the coldest of the site',
+    source: 'operating point at the coldest of the site; seven tenths: common practice, no source',
     under: ['supply-below-reversible', 'supply-below-useful-voltage', 'supply-far-above-stack'],
     on: 'stack',
     check(v, tell) {

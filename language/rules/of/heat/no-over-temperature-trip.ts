@@ -9,7 +9,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'Without its cooling the stack would pass its limit on the hottest day, and nothing stops it.',
     why: 'Warm lye takes more current, which warms it further; a cooler whose water has stopped is no cooler.',
-    source: 'heat balance without coolers, ± 30 % of the rise',
+    source: 'heat balance without coolers, ± 30 % of the rise; 3 K: common practice, no source',
     from: 'drawn',
     under: ['stack-overheats'],
     on: 'stack',

@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'Chloride from the feed water gathers in the lye and pits stainless steel.',
     why: 'Only water leaves; what it brought stays. Pits go through thin steel without a sign.',
-    source: '100 mg/L: common practice, no source; strong lye slows pitting',
+    source: '100 mg/L, and a thousand hours to get there: common practice, no source; strong lye slows pitting',
     under: ['electrolyte-makes-chlorine'],
     on: 'lye',
     check(v, tell) {

@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'error',
     summary: 'Chloride in the lye makes chlorine instead of oxygen.',
     why: 'Chlorine is poisonous from about one part in a million of the air, and eats lungs, plates and hoses.',
-    source: 'workplace ceiling 1 ppm, danger to life 10 ppm (OSHA, NIOSH), from memory',
+    source: '200 mg/L in the water: common practice, no source; workplace ceiling 1 ppm, danger to life 10 ppm (OSHA, NIOSH), from memory',
     guardsLife: true,
     on: 'lye',
     check(v, tell) {

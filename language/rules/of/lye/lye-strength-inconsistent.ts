@@ -9,7 +9,7 @@ export default defineRule({
     summary: 'The stated strength is not what the weighed masses make.',
     why: 'Strength decides how the lye conducts, boils and freezes. Per cent of the whole is often taken for per cent of ' +
         'the water.',
-    source: 'mass fraction = hydroxide / (hydroxide + water); water in bought pellets counted',
+    source: 'mass fraction = hydroxide / (hydroxide + water); water in bought pellets counted; 5 %: common practice, no source',
     on: 'lye',
     check(v, tell) {
         const made = v.result('strength-from-masses');

@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'Less lye is mixed than cells and columns take up to their level.',
     why: 'The level then stands lower than drawn: ports uncover sooner, and the cells may not be flooded.',
-    source: 'geometry',
+    source: 'geometry; 10 %: common practice, no source',
     on: 'lye',
     check(v, tell) {
         const stack = v.the('stack');

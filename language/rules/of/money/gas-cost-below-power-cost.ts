@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'error',
     summary: 'The gas is said to cost less than the electricity that makes it.',
     why: 'The electricity is the floor; water, wear and parts come on top.',
-    source: 'balance of energy',
+    source: 'balance of energy; 5 % for rounding: common practice, no source',
     on: 'claim',
     check(v, tell) {
         const budget = v.the('budget');

@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'error',
     summary: 'The total does not match the sum of the prices.',
     why: 'One of the two is wrong, and every cost rests on it.',
-    source: 'arithmetic',
+    source: 'arithmetic; 1 % for rounding: common practice, no source',
     on: 'budget',
     check(v, tell) {
         const total = v.maybe('total');

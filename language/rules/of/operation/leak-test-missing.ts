@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'error',
     summary: 'Nothing on record shows that the gas lines are tight.',
     why: 'What is not tested with air or nitrogen is found by hydrogen.',
-    source: 'proved tight at the highest working pressure: 29 CFR 1910.103, from memory; soap and an inert gas first: hydrogen best-practice pages (h2tools.org)',
+    source: '1 % for the reading of the gauge: common practice, no source; proved tight at the highest working pressure: 29 CFR 1910.103, from memory; soap and an inert gas first: hydrogen best-practice pages (h2tools.org)',
     guardsLife: true,
     from: 'built',
     on: 'rig',

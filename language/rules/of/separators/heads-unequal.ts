@@ -18,7 +18,8 @@ export default defineRule({
         if (!(difference > 500)) return;
         const low = h < o ? 'hydrogen' : 'oxygen';
         const bubbler = v.all('bubbler').find(b => v.paths.mediaOf(b.name).has(low));
-        const depth = bubbler ? Math.round((bubbler.num('immersion') + difference / (998 * 9.80665)) * 1000) : NaN;
+        // Deeper by what the difference is in the liquid of this very bubbler.
+        const depth = bubbler ? Math.round(bubbler.num('immersion') * (1 + difference / bubbler.q('head')) * 1000) : NaN;
         tell({
             at: bubbler ? bubbler.at('immersion') : v.at(),
             message: `The hydrogen side works against ${show(h, 'kPa')}, the oxygen side against ${show(o, 'kPa')}: ${show(difference, 'kPa')} stands across every separator; 0.5 kPa is the usual limit.`,

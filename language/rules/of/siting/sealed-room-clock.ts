@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'hint',
     summary: 'How long the shut room takes to become dangerous with everything leaking.',
     why: 'It makes the danger something that can be felt: minutes, hours or days.',
-    source: 'dilution of a well-mixed room',
+    source: 'dilution of a well-mixed room; 1 %, a quarter of the lower flammable limit: hydrogen best-practice pages (h2tools.org); within a day: common practice, no source',
     on: 'rig',
     check(v, tell) {
         if (isIndoors(v) !== true || !v.the('stack')) return;

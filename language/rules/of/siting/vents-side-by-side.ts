@@ -8,7 +8,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'The hydrogen vent and the oxygen vent end side by side.',
     why: 'At their mouths the two gases meet again.',
-    source: '1 m to 3 m: common practice, no source',
+    source: '1 m to 3 m, silent below 1 L/h: common practice, no source',
     guardsLife: true,
     on: 'vent',
     check(v, tell) {

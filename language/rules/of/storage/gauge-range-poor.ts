@@ -11,7 +11,7 @@ export default defineRule({
     severity: 'hint',
     summary: 'No gauge shows the pressure of the cylinder, or its scale does not fit.',
     why: 'What cannot be read is not checked, and a dial that was pressed over its end lies from then on.',
-    source: 'error as a share of the span by class; EN 837-1, from memory',
+    source: 'error as a share of the span by class: EN 837-1, from memory; up to three quarters of the scale under steady pressure: EN 837-2, from memory; from a quarter on, and 1.3 times the relief valve: common practice, no source',
     on: 'cylinder',
     check(v, tell) {
         const gauges = v.all('gauge').filter(g => g.names('on').some(n => n === v.name || onStorePressure(v, n)) || [g.word('on')].some(n => n !== undefined && (n === v.name || onStorePressure(v, n))));

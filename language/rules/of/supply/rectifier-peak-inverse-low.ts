@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'error',
     summary: 'The diodes see more reverse voltage than they bear.',
     why: 'A diode that breaks down shorts the winding.',
-    source: 'textbook rectifier relations; +10 % mains: EN 50160, from memory',
+    source: 'textbook rectifier relations; +10 % mains: EN 50160, from memory; 1.5 times: common practice, no source',
     on: 'rectifier',
     check(v, tell) {
         const seen = v.q('peak-inverse');

@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'warning',
     summary: 'The winding carries more RMS current than it is rated for: pulses heat copper more than their mean tells.',
     why: 'Behind a rectifier the current comes in pulses. Gas follows the mean, the copper follows the RMS, and insulation that is too hot fails.',
-    source: 'current factors of a transformer maker\'s rectifier guide; closed form for pulses into a clamp',
+    source: 'current factors of a transformer maker\'s rectifier guide; closed form for pulses into a clamp; 1.3 times for an error: common practice, no source',
     on: 'transformer',
     check(v, tell) {
         const rms = v.q('winding-current');

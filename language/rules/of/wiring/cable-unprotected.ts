@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'error',
     summary: 'The cable bears less current than the fuse before it lets pass, or there is no fuse and the source can give more.',
     why: 'A fuse protects the cable; one that is too large lets the cable burn first.',
-    source: 'IEC 60364-4-43; rough ampacity IEC 60364-5-52, from memory, ± 25 %',
+    source: 'IEC 60364-4-43, from memory; rough ampacity IEC 60364-5-52, from memory, ± 25 %',
     guardsLife: true,
     on: 'leads',
     check(v, tell) {
