@@ -2,6 +2,11 @@ import { defineRule } from '../../define.js';
 import { defined, insertAfter } from '../../fixes.js';
 import { show } from '../../../units/format.js';
 
+/** A, blade and strip fuses that shops hold. */
+const FUSES = [5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 80, 100, 125, 150, 200, 250, 300];
+/** A fuse bears four fifths of its rating for hours. Common practice, no source. */
+const FOR_HOURS = 0.8;
+
 export default defineRule({
     name: 'battery-source-unfused',
     family: 'electrical supply',
@@ -15,7 +20,12 @@ export default defineRule({
         if (!v.the('stack')) return;
         const fuses = v.all('fuse');
         if (!fuses.length) {
-            tell({ at: v.at(), message: `${v.name} has no fuse: into a short it gives hundreds of amperes.`, fixes: defined(insertAfter(v, 'fuse { rating: 30 A   dc-rating: 80 V   distance: 100 mm }', 'Add a fuse at the battery')) });
+            const current = v.maybeQ('working-current');
+            const rating = FUSES.find(a => a * FOR_HOURS >= current);
+            tell({
+                at: v.at(), message: `${v.name} has no fuse: into a short it gives hundreds of amperes.`,
+                fixes: defined(insertAfter(v, `fuse { rating: ${rating ? `${rating} A` : 'unknown'}   dc-rating: 80 V   distance: 100 mm }`, 'Add a fuse at the battery')),
+            });
             return;
         }
         // Only a fuse before everything but cable and switches guards the cable of the battery.
