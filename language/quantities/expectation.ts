@@ -30,6 +30,8 @@ export interface Weighed {
 
 /** Weighs one expectation at rest. Expectations over time, in variants and after events are not weighed. */
 export function weigh(workings: Workings, e: Expectation): Weighed {
+    // What it read the first time is not noted again.
+    workings.noteCell('whole');
     let w = workings.weighed.get(e) as Weighed | undefined;
     if (!w) workings.weighed.set(e, (w = weighNow(workings, e)));
     return w;

@@ -580,6 +580,7 @@ export class Workings {
 
     /** The number of an entry whose key is about another part (a claim, a reading), in SI; undefined if it is none. */
     amountOf(entry: Entry): Amount | undefined {
+        this.noteCell('whole');
         const node = entry.value?.list[0]?.[0];
         if (!node || entry.broken) return undefined;
         const w = evaluate(node, this.resolver());

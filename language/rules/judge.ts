@@ -90,11 +90,11 @@ class Listener {
     private lacking: Lack[] = [];
     private readonly tell: Tell;
     constructor(readonly workings: Workings, today: string | undefined, reached: (stage: Stage) => boolean) {
+        // Plain fields only: an accessor of its own would make the engine keep every reading until its next full collection.
         this.tell = Object.assign((t: Telling) => void this.told.push(t), {
             cannotCheck: (v: View, key: string, what: string) => void this.lacking.push({ part: v.name, key, what }),
-            today, stage: workings.rig.stage, reached,
+            today, stage: workings.rig.stage, reached, workings,
         }) as Tell;
-        Object.defineProperty(this.tell, 'workings', { get: () => (workings.noteCell('whole'), workings) });
     }
     listen(rule: Rule, v: View): { told: Telling[]; lacking: Lack[] } {
         this.told = [];
