@@ -8,7 +8,7 @@ let client: Awaited<ReturnType<typeof activateRigwright>> | undefined;
 /** Called by the editor when the first rig is opened. */
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
     // Room for what one analysis makes: it then dies young, and a long rig takes half the memory and less time.
-    const options = { execArgv: ['--max-semi-space-size=24'] };
+    const options = { execArgv: ['--max-semi-space-size=16'] };
     const server = { module: context.asAbsolutePath('out/stdio.cjs'), transport: TransportKind.stdio, options };
     client = await activateRigwright(context, {
         kind: 'desktop',

@@ -65,6 +65,10 @@ export class View {
         const n = this.workings.number(this.own, key, false);
         return n === n ? n : otherwise;
     }
+    /** SI number of a line about another part, in a reading or a claim: 'stack.voltage'. NaN if there is none. */
+    seen(key: string): number {
+        return this.workings.seen(this.own, key);
+    }
     /** Bounds of a number by its tolerance or range. */
     bounds(key: string): { low: number; high: number } {
         return this.workings.bounds(this.own, key);

@@ -510,7 +510,7 @@ export class Workings {
         return this.unnoted(() => cell.inputs.map(({ label, part: name, key, value, text, unit, status }) => {
             const part = this.rig.parts.get(name)!;
             const computed = status === 'computed';
-            return { label, part, key, value, text, unit, status, result: computed ? this.quantity(part, key) : undefined, given: computed ? undefined : this.given(part, key.split('.')[0]) };
+            return { label, part, key, value, text, unit, status, result: computed ? this.quantity(part, key) : undefined, given: computed ? undefined : this.givenIn(part, key) };
         }));
     }
     quantityNumber(part: Part, name: string, needed: boolean): number {
@@ -585,6 +585,22 @@ export class Workings {
         if (!node || entry.broken) return undefined;
         const w = evaluate(node, this.resolver());
         return isTrouble(w) ? undefined : w;
+    }
+    /** What an input stands on: a property, or a line about another part. */
+    private givenIn(part: Part, key: string): Given {
+        const entry = part.entries.get(key);
+        return entry && !entry.property ? { status: 'stated', property: undefined, facts: noFacts, rows: none, entry } : this.given(part, key.split('.')[0]);
+    }
+    /** The same by its key, noted as read and as an input; NaN if there is none. */
+    seen(part: Part, key: string): number {
+        this.noteText(part);
+        const entry = part.entries.get(key);
+        const node = entry && !entry.broken ? entry.value?.list[0]?.[0] : undefined;
+        const w = node && evaluate(node, this.resolver());
+        if (!w || isTrouble(w)) return NaN;
+        const label = `${part.name}: ${key}`;
+        this.frames.at(-1)?.inputs.set(label, { label, part, key, value: w.si, unit: w.unit?.text ?? '', status: 'stated', given: this.givenIn(part, key) });
+        return w.si;
     }
     /** Moles (per second) of a gas that was said as an amount or as a volume. */
     asGas(amount: Amount): number {

@@ -251,7 +251,7 @@ for (const lines of [60, 200, 2000]) {
 }
 for (const lines of [60, 200, 2000]) {
     // Started as the desktop client starts it.
-    if (wanted('ours')) await add({ name: 'rigwright', command: process.execPath, args: ['--max-semi-space-size=24', path.join(root, 'server/out/stdio.cjs'), '--stdio'], language: 'rig', uri: 'file:///bench/a.rig', text: rigOf(lines) });
+    if (wanted('ours')) await add({ name: 'rigwright', command: process.execPath, args: ['--max-semi-space-size=16', path.join(root, 'server/out/stdio.cjs'), '--stdio'], language: 'rig', uri: 'file:///bench/a.rig', text: rigOf(lines) });
     if (wanted('ts')) {
         ensureTools();
         await add({ name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });

@@ -32,6 +32,7 @@ path current: supply -> stack
 path hydrogen: stack -> h2-column -> bag
 path oxygen: stack -> o2-column -> outdoors
 path hydrogen: cylinder -> relief-valve -> outdoors
+reading look { date: 2026-05-04   stack.current: 7 A   stack.voltage: pairs * 4 V   stack.temperature: 41 °C }
 expect stack.volts-per-cell < 2.4 V
 expect bag.fill-time > 10 min
 allow site-not-stated until 2027-01-01 by Ada because "a test"

@@ -2,7 +2,7 @@
 import { surfaces } from '../../physics/polarisation.js';
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
 import { defineQuantity, type Spread } from '../define.js';
-import { coldStart, hottestPoint, operatingPoint, stackMake, type OperatingPoint } from '../operating-point.js';
+import { AFTER_READING, coldStart, hottestPoint, operatingPoint, tunedMake, type OperatingPoint } from '../operating-point.js';
 import { sourceModel } from '../source.js';
 import { airPressureOf } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -21,10 +21,11 @@ const OHMIC_DOUBT = 0.25;
 /** ± of the volts lost to bubbles, as a share: see gasFractionInGap. */
 const BUBBLE_DOUBT = 0.5;
 
-/** Half width of the blind voltage model for one cell, V: surface, separator and gap together. */
+/** Half width of the voltage model for one cell, V: surface, separator and gap together; far less after a reading at the bench. */
 function cellSpread(q: View, p: OperatingPoint): number {
-    const make = q.model(stackMake);
+    const make = q.model(tunedMake);
     if (!make) return NaN;
+    if (make.read) return AFTER_READING;
     const surface = surfaces[make.surface].plusMinus;
     const ohmic = p.ohmic * OHMIC_DOUBT + p.bubbles * BUBBLE_DOUBT;
     return Math.hypot(surface, ohmic);
@@ -85,7 +86,7 @@ export default [
         formula: 'higher heating voltage + 1.5 p_w/(P - p_w) · Y/2F', source: 'LeRoy et al. 1980', work: q => thermoneutralVoltageWithVapour(q.q('temperature'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)),
     }),
     defineQuantity({
-        name: 'volts-per-cell', of: 'stack', measure: 'voltage', meaning: 'Voltage of one cell at the operating point. The state of an electrode cannot be known from a description, so the ± is wide until one bench reading is given.',
+        name: 'volts-per-cell', of: 'stack', measure: 'voltage', meaning: 'Voltage of one cell at the operating point. The state of an electrode cannot be known from a description, so the ± is wide until one reading of volts, amperes and temperature is given.',
         formula: 'rest voltage + anode and cathode overvoltage + current density x (gaps, separator, bubbles) + surface offset', source: model,
         range: '10..90 °C, 5..500 mA/cm², 10..40 wt%', shownAt: 'cells', shownAs: '',
         work: (q): number | Spread => {
