@@ -1,5 +1,5 @@
 /** The forms in which findings are printed, the files they are about, and what happens when something is in the way. */
-import { chmodSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { spawn, spawnSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -212,8 +212,11 @@ describe('files', () => {
     it('that may not be written are told', async () => {
         const cwd = put({ 'r.rig': 'tee   a\n' });
         chmodSync(path.join(cwd, 'r.rig'), 0o444);
-        const argv = [await commandBundle(), 'format', 'r.rig'];
-        // Root may write anything: the command then runs as nobody (65534 on Linux and the BSDs), who must get into the folder.
+        // Root may write anything: the command then runs as nobody (65534 on Linux and the BSDs), who must get into the folder
+        // and to a copy of the command: where this project lies, nobody else may be let in.
+        const command = path.join(cwd, 'command.cjs');
+        copyFileSync(await commandBundle(), command);
+        const argv = [command, 'format', 'r.rig'];
         const asRoot = process.getuid?.() === 0;
         if (asRoot) for (const dir of [folder, cwd]) chmodSync(dir, 0o755);
         const asNobody = 'process.setegid(65534); process.seteuid(65534); require(process.argv[1]);';
