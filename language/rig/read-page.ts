@@ -112,11 +112,12 @@ class PageReader {
                     this.junk(item.text, this.span(item.start, item.end));
                     break;
                 case 'block': {
-                    if (this.again(item)) {
+                    // What stands around its brace is no part of the piece: it is looked at each time.
+                    const whole = item.closeAt !== undefined && !this.closedOddly(item);
+                    if (whole && this.again(item)) {
                         waiting = undefined;
                         break;
                     }
-                    const whole = item.closeAt !== undefined && !this.closedOddly(item);
                     const part = this.keeping(item, whole, () => this.block(item));
                     if (!item.items) waiting = part;
                     else if (part && item.closeAt !== undefined && !whole) {

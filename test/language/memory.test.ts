@@ -39,7 +39,7 @@ allow site-not-stated until 2027-01-01 by Ada because "a test"
 `;
 const texts = [tangled, tangled, ...names.map(read)];
 const words = [...new Set(texts.flatMap(t => t.match(/[\p{L}_][\p{L}\p{N}_-]*/gu) ?? []))];
-const bits = ['k', '{', '}', ':', '"', '\n', ' ', ' -> ', '# ', '## a note\n', ', ', '2', '9', ' bar absolute', ' unknown', ' none', ' like h2-column', 'let pairs = 4\n', 'bag.volume', 'stack.current', ', built', ', idea', '\ntank t { volume: 5 L }\n'];
+const bits = ['k', '\u2028', 'µ', ' x', '\r\n', '{', '}', ':', '"', '\n', ' ', ' -> ', '# ', '## a note\n', ', ', '2', '9', ' bar absolute', ' unknown', ' none', ' like h2-column', 'let pairs = 4\n', 'bag.volume', 'stack.current', ', built', ', idea', '\ntank t { volume: 5 L }\n'];
 
 /** One step of a maker: at a place by share of the text, something is put in, taken out, moved or said otherwise. */
 const step = fc.record({
@@ -74,6 +74,14 @@ const numbers = (a: Analysis) => resultsOf(a.workings).map(r => `${r.part.name}.
 const workings = (a: Analysis) => resultsOf(a.workings).map(r => `${r.part.name}.${r.quantity.name}: ${r.inputs.map(i => `${i.label} ${i.value} ${i.text ?? ''} ${i.unit} ${i.status} ${i.given?.entry?.span.start ?? ''}`).sort().join('; ')}`);
 
 describe('what is kept from one reading to the next', () => {
+    it('heeds what is written around a block that did not change itself', () => {
+        const first = 'rig "R", drawn\n\nroutine {\n  hours: 5 h/day\n}\nsite {\n  altitude: 40 m\n}\n';
+        let text = first;
+        const keeping = new Analyst(() => text);
+        keeping.analyse('a.rig', { today: '2026-06-15' });
+        text = first.replace('}\nsite {', '} \u2028 altitude: 3 m');
+        expect(keeping.analyse('a.rig', { today: '2026-06-15' }).findings).toEqual(new Analyst(() => text).analyse('a.rig', { today: '2026-06-15' }).findings);
+    });
     it('never shows', { timeout: 300_000 }, () => {
         fc.assert(fc.property(fc.constantFrom(...texts), fc.array(step, { minLength: 3, maxLength: 25 }), (first, steps) => {
             const undo = [first];
