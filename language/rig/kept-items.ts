@@ -3,17 +3,9 @@
  * Kept is only what nothing was wrong with; whatever has a problem is read again each time.
  */
 import type { Item } from '../grammar/frame.js';
-import type { Allowance, Entry, Expectation, Named, Occurrence, Part, Path, Span, Use } from './rig.js';
+import type { Entry, Page, Part, Span } from './rig.js';
 
-export interface Added {
-    readonly parts: readonly Part[];
-    readonly lets: readonly Named[];
-    readonly paths: readonly Path[];
-    readonly expects: readonly Expectation[];
-    readonly allows: readonly Allowance[];
-    readonly uses: readonly Use[];
-    readonly occurrences: readonly Occurrence[];
-}
+export type Added = Pick<Page, 'parts' | 'lets' | 'paths' | 'expects' | 'allows' | 'uses' | 'occurrences'>;
 interface Kept {
     readonly file: string;
     /** Where the piece began, and the note that stood above the item. */
@@ -23,6 +15,7 @@ interface Kept {
 }
 const kept = new WeakMap<Item, Kept>();
 
+/** Keeps what an item added. `at` is where its piece begins in the file, `note` the note above it. */
 export function keep(item: Item, file: string, at: number, note: string | undefined, added: Added): void {
     kept.set(item, { file, at, note, added });
 }
