@@ -43,7 +43,7 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
     if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing, troubles };
     const work = (n: Node | undefined): Amount | undefined => {
         if (!n) return undefined;
-        const w = evaluate(n, workings.resolver());
+        const w = evaluate(n, workings.resolver(true));
         if (!isTrouble(w)) return w;
         if (w.code !== 'unknown') troubles.push(w);
         else if (w.message) missing.push(...w.message.split(', ').filter(m => !missing.includes(m)));
