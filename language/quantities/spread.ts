@@ -26,9 +26,8 @@ export interface Root {
     /** 'stated' with a tolerance, 'assumed', or left open by a law. */
     readonly sort: 'stated' | 'assumed' | 'law';
     readonly source: string;
-    /** The rig with the root at its lower and its upper end. */
-    readonly low: (s: Supposed) => Supposed;
-    readonly high: (s: Supposed) => Supposed;
+    /** The rig with the root off by so many half widths: -1 is its lower end, 1 its upper one. */
+    readonly at: (s: Supposed, halfWidths: number) => Supposed;
     /** Both ends are equally far from what is expected, so that a small effect is as large either way. */
     readonly even: boolean;
 }
@@ -51,6 +50,8 @@ export interface Spread {
 
 /** A change of less than this share of a number is taken as straight: what bends in it is less than a tenth of the change. */
 const SMALL = 0.03;
+/** K, the same of a temperature. */
+const SMALL_WARMING = 0.2;
 /** Less of the variance than this is not worth a line. */
 const LEAST_PART = 0.005;
 const noRoots: ReadonlyMap<string, Root> = new Map();
@@ -72,13 +73,15 @@ export class Spreads {
     of(result: Result): Spread {
         const { value, part, quantity } = result;
         if (!known(value)) return { low: NaN, high: NaN, shares: [] };
+        // A temperature is no measure of how much a temperature changes.
+        const small = quantity.measure === 'temperature' ? SMALL_WARMING : SMALL * Math.abs(value);
         let down = 0;
         let up = 0;
         const found: { root: Root; atLow: number; atHigh: number; weight: number }[] = [];
         for (const root of this.rootsOf(result).values()) {
             const at = (end: 'low' | 'high') => (this.endOf(root, end).quantity(part, quantity.name)?.value ?? NaN) - value;
             const atHigh = at('high');
-            const atLow = root.even && Math.abs(atHigh) < SMALL * Math.abs(value) ? -atHigh : at('low');
+            const atLow = root.even && Math.abs(atHigh) < small ? -atHigh : at('low');
             const below = Math.min(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
             const above = Math.max(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
             down += below * below;
@@ -104,7 +107,7 @@ export class Spreads {
     private endOf(root: Root, end: 'low' | 'high'): Workings {
         const ends = end === 'low' ? this.lowEnds : this.highEnds;
         let workings = ends.get(root.key);
-        if (!workings) ends.set(root.key, (workings = this.other(root, root[end])));
+        if (!workings) ends.set(root.key, (workings = this.other(root, s => root.at(s, end === 'low' ? -1 : 1))));
         return workings;
     }
     /** Everything left open that a number rests on, however far up. */
@@ -130,7 +133,7 @@ export class Spreads {
             if (input.value > 0 && !into.has(key)) {
                 into.set(key, {
                     key, label: doubt.name, told: input.text ?? '', sort: 'law', source: doubt.source,
-                    low: s => s.off(part.name, doubt.name, -1), high: s => s.off(part.name, doubt.name, 1), even: !doubt.uneven,
+                    at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
                 });
             }
         } else if (input.given) {
@@ -154,7 +157,7 @@ export class Spreads {
         into.set(label, {
             key: label, label, told: assumed ? given.property!.assume!.spread! : '', sort: assumed ? 'assumed' : 'stated',
             source: assumed ? given.property!.assume!.source ?? 'common practice, no source' : 'as stated',
-            low: s => s.value(owner, key, low), high: s => s.value(owner, key, high), even: Math.abs(high + low - 2 * fact.number) < 1e-6 * (high - low),
+            at: (s, z) => s.value(owner, key, within(fact.number, low, high, z)), even: isEven(fact.number, low, high),
         });
     }
     /** A value that names others is as open as they are. */
@@ -166,7 +169,7 @@ export class Spreads {
                 const entry = workings.rig.lets.get(first)?.value;
                 if (entry?.names) this.collectNamed(entry, into);
                 const w = entry && !entry.names ? workings.namedValue(first) : undefined;
-                if (w && w.low < w.high) into.set(`let ${first}`, { key: `let ${first}`, label: first, told: '', sort: 'stated', source: 'as stated', low: s => s.named(first, w.low), high: s => s.named(first, w.high), even: Math.abs(w.high + w.low - 2 * w.si) < 1e-6 * (w.high - w.low) });
+                if (w && w.low < w.high) into.set(`let ${first}`, { key: `let ${first}`, label: first, told: '', sort: 'stated', source: 'as stated', at: (s, z) => s.named(first, within(w.si, w.low, w.high, z)), even: isEven(w.si, w.low, w.high) });
                 continue;
             }
             const part = workings.rig.parts.get(first);
@@ -178,6 +181,8 @@ export class Spreads {
         }
     }
 }
+const within = (value: number, low: number, high: number, z: number) => (z < 0 ? value + z * (value - low) : value + z * (high - value));
+const isEven = (value: number, low: number, high: number) => Math.abs(high + low - 2 * value) < 1e-6 * (high - low);
 function* namesIn(value: ParsedValue): Generator<Extract<Node, { is: 'name' }>> {
     const inside = function* (x: unknown): Generator<Extract<Node, { is: 'name' }>> {
         if (typeof x !== 'object' || x === null) return;
@@ -210,7 +215,7 @@ export function spreadOf(property: Property, fact: Fact): readonly [number, numb
     const spread = property.assume?.spread;
     const { amount, percent } = spread ? parseSpread(spread) : { amount: undefined, percent: false };
     if (!amount || !fact.amount) return [number, number];
-    // A count is one, and a few per cent of none.
+    // Of a bare number (a count, a factor) a few per cent mean nothing.
     const share = fact.amount.dimension === measures.fraction.dimension;
     if (percent && !(share && fact.amount.unit?.text === '%')) return share ? [number, number] : [number * (1 - amount.si), number * (1 + amount.si)];
     return amount.dimension === fact.amount.dimension ? [number - amount.si, number + amount.si] : [number, number];

@@ -581,6 +581,10 @@ export class Workings {
     nearby<T>(part: Part, m: Model<T>): T | undefined {
         return this.near?.workings.unnoted(() => this.near!.workings.model(part, m));
     }
+    /** What leaves a number open: tolerances, assumptions, laws; however far up. */
+    rootsOf(result: Result): readonly Root[] {
+        return [...this.spreads.rootsOf(result).values()];
+    }
     /** What a number is good for. */
     spreadOf(result: Result): Spread {
         const { part, quantity: { name }, value } = result;
