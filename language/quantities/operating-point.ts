@@ -14,6 +14,7 @@ import {
 import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
 import { defineModel } from './define.js';
+import { circulation, readLoop, sidesOf, type Loop, type Side } from './lye-loop.js';
 import { sourceModel, type Source } from './source.js';
 import { airPressureOf, ROOM, WATER_DENSITY } from './surroundings.js';
 import type { View } from './view.js';
@@ -57,13 +58,16 @@ export interface StackMake {
     /** Pa above vacuum, in both gas spaces. */
     readonly pressure: number;
     readonly cooler?: Cooler;
+    /** How the lye goes round on either side. */
+    readonly loops: Readonly<Record<Side, Loop>>;
 }
 /** All coolers as one counterflow exchanger. */
 export interface Cooler {
     /** W/K, over all their tubes. */
     readonly conductance: number;
-    /** W/K, heat capacity flows of the two sides. */
-    readonly lyeFlow: number;
+    /** Sides whose lye passes through. */
+    readonly sides: readonly Side[];
+    /** W/K, heat capacity flow of the water. */
     readonly waterFlow: number;
     /** K, where the water comes in. */
     readonly waterTemperature: number;
@@ -92,6 +96,8 @@ export interface OperatingPoint {
     readonly heat: number;
     readonly loss: number;
     readonly cooling: number;
+    /** m³/s of lye that goes round on either side; 0 where nothing moves it. */
+    readonly lyeFlow: Readonly<Record<Side, number>>;
     /** S/m, clear lye. */
     readonly conductivity: number;
     /** V of one cell: rest voltage, the two overvoltages of smooth nickel, clear lye and separator, bubbles; the surface's offset is left. */
@@ -150,6 +156,7 @@ const THERMOSTAT_RAMP = 4;
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number): OperatingPoint {
     let start: Float64Array | undefined;
     let near = 0;
+    const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
     const at = (T: number) => {
         const cell = cellAt(make, T);
         const conductivity = lyeConductivity(make.solute, make.strength, T);
@@ -204,23 +211,32 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         const { ladder, cell: used, volts } = stackAt(current);
         return { current, limitedBy, ladder, cell: used, volts, conductivity, port: inlet };
     };
+    const hydrogenOf = (p: ReturnType<typeof at>) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
     const heatOf = (T: number, p: ReturnType<typeof at>) => {
         if (!(p.current > 0)) return 0;
-        const moles = p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
+        const moles = hydrogenOf(p);
         const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, T));
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
     };
     const lossOf = (T: number) => make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY);
-    const coolingOf = (T: number) => {
+    const lyeFlowOf = (T: number, p: ReturnType<typeof at>): Record<Side, number> => {
+        const moles = hydrogenOf(p);
+        return { hydrogen: circulation(make.loops.hydrogen, make, T, moles), oxygen: circulation(make.loops.oxygen, make, T, moles / 2) };
+    };
+    const coolingOf = (T: number, p: ReturnType<typeof at>) => {
         const c = make.cooler;
-        if (!c || T <= c.waterTemperature) return 0;
-        const share = Math.min(1, Math.max(0, (T - c.startsAt) / THERMOSTAT_RAMP));
-        return share * counterflowHeat(c.conductance, c.lyeFlow, c.waterFlow, T, c.waterTemperature);
+        if (!c || T <= c.waterTemperature || T <= c.startsAt) return 0;
+        const share = Math.min(1, (T - c.startsAt) / THERMOSTAT_RAMP);
+        const flow = lyeFlowOf(T, p);
+        return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, T, c.waterTemperature);
     };
     let T = temperature ?? NaN;
     let runsAway = false;
     if (temperature === undefined) {
-        const balance = (t: number) => heatOf(t, at(t)) - lossOf(t) - coolingOf(t);
+        const balance = (t: number) => {
+            const p = at(t);
+            return heatOf(t, p) - lossOf(t) - coolingOf(t, p);
+        };
         const low = room + 0.01;
         if (!(balance(low) > 0)) T = room;
         else if (balance(HOTTEST) > 0) {
@@ -238,7 +254,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     return {
         current: p.current, groupCurrent: each, voltage: p.volts, supplyVoltage: source.open - source.resistance * p.current,
         cellVoltage: p.volts / make.cells, temperature: T, room, bypassEfficiency: p.current > 0 ? p.ladder.efficiency : NaN,
-        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T),
+        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
         formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
@@ -299,8 +315,6 @@ const USUAL_COLUMN = { bore: 0.08, height: 0.4 } as const;
 const LEAST_FACE = 0.2;
 /** A tube in a bath of lye that water runs through: W/(m²·K), m, m, m³/s, K. From memory, ± 40 %. */
 const USUAL_COOLER = { coefficient: 120, bore: 8e-3, length: 1, flow: 1 / 60000, water: 288.15 } as const;
-/** m³/s of lye that gas lifts past each cooler of a small rig, 0.4 L/min. Common practice, no source: a few tenths of a litre. */
-const GAS_LIFT = 0.4 / 60000;
 /** K, lye and water in a cooler, at which their heat capacities are taken: they move by 1 % over 20 K. */
 const IN_COOLER = 323.15;
 /** J/(kg·K) of water from 10 to 40 °C [iapws-95]. */
@@ -364,29 +378,40 @@ export const stackMake = defineModel<StackMake | undefined>({
             separatorLow: make.low, separatorHigh: make.high, solute, strength,
             ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
             outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: 0,
-            pressure: airPressureOf(q), cooler: coolerOf(q, solute, strength),
+            pressure: airPressureOf(q), ...coolersOf(q),
         };
     },
 });
 
-/** All coolers of a stack as one; undefined where there is none. Several in a row count by their tubes together. */
-function coolerOf(q: View, solute: Solute, strength: number): Cooler | undefined {
+/** All coolers of a stack as one, where there are any, and how the lye goes round. Several in a row count by their tubes together. */
+function coolersOf(q: View): Pick<StackMake, 'cooler' | 'loops'> {
     const coolers = q.all('cooler').filter(c => c.word('sort') !== 'none');
-    if (!coolers.length) return undefined;
     let conductance = 0;
     let water = 0;
     let temperature = NaN;
+    const sides: Side[] = [];
+    const tubes: Record<Side, { bore: number; length: number }[]> = { hydrogen: [], oxygen: [] };
     for (const c of coolers) {
-        conductance += c.maybe('coefficient', USUAL_COOLER.coefficient) * Math.PI * c.maybe('bore', USUAL_COOLER.bore) * c.maybe('length', USUAL_COOLER.length);
+        const tube = { bore: c.maybe('bore', USUAL_COOLER.bore), length: c.maybe('length', USUAL_COOLER.length) };
+        conductance += c.maybe('coefficient', USUAL_COOLER.coefficient) * Math.PI * tube.bore * tube.length;
         water = Math.max(water, c.maybe('water.flow', USUAL_COOLER.flow));
         temperature = c.maybe('water.temperature', USUAL_COOLER.water);
+        const passed = sidesOf(q, c);
+        // Where the text does not tell: the side with less gas, and so with less lye.
+        for (const side of passed.length ? passed : ['oxygen'] as const) {
+            sides.push(side);
+            // A coil hangs in the lye of its column and does not narrow the way.
+            if (c.word('sort') !== 'coil-in-column') tubes[side].push(tube);
+        }
     }
+    const loops = { hydrogen: readLoop(q, 'hydrogen', tubes.hydrogen), oxygen: readLoop(q, 'oxygen', tubes.oxygen) };
+    if (!coolers.length) return { loops };
     const watched = q.all('switch').filter(s => q.controls.sensed(s) === `${q.name}.temperature`);
     const point = watched.length && q.all('valve').some(v => v.names('open-while').length > 0) ? watched[0].maybe('breaks.value', watched[0].maybe('makes.value')) : NaN;
     return {
-        conductance, lyeFlow: coolers.length * GAS_LIFT * lyeDensity(solute, strength, IN_COOLER) * lyeHeatCapacity(solute, strength, IN_COOLER),
-        waterFlow: water * WATER_DENSITY * WATER_HEAT, waterTemperature: temperature,
-        startsAt: point === point ? point : -Infinity,
+        // Several coolers of one side stand one after the other: the same lye passes them.
+        cooler: { conductance, sides: [...new Set(sides)], waterFlow: water * WATER_DENSITY * WATER_HEAT, waterTemperature: temperature, startsAt: point === point ? point : -Infinity },
+        loops,
     };
 }
 

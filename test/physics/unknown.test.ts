@@ -46,6 +46,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         gasFraction: [0.05, 0.1, 1.2, 0.2], bubbleDrift: [0.07, 1000, 1], slugDrift: [0.02], liftPressure: [0.2, 0.4, 1200],
         circuitDrop: [1e-5, passages, 1200, 1e-3], circuitFlow: [line, rise, 100], riserDrive: [riser, 5e-5, 1e-5],
             liftedFlow: [riser, 5e-5],
+        loopFlow: [{ riser, cellArea: 2e-3, cellHeight: 0.1, clear: passages, mixed: passages }, 5e-5],
         thermosiphonFlow: [9, 0.5, 0.008, 2, 990, 5e-4, 1],
     },
     combustion: {
