@@ -370,6 +370,11 @@ export const references = {
             + 'hydroxide, J. Chem. Eng. Data 42, 1266-1268',
         'conductivity of KOH', 'second-hand',
     ),
+    'semenov-1928': source(
+        'Semenov N.', 1928,
+        'Zur Theorie des Verbrennungsprozesses, Z. Phys. 48, 571-582',
+        'a steady temperature ends where heat made and heat lost touch', 'from memory',
+    ),
     'sha-2023': source(
         'Sha Q., Lin Z., Qi R., Song Y.', 2023,
         'J. Power Sources 233263, raw data',

@@ -5,7 +5,7 @@
  */
 import { solveLadder, passageResistance, type Channel, type Ladder, type PlateLaw } from '../physics/bypass-ladder.js';
 import { FARADAY } from '../physics/constants.js';
-import { counterflowHeat, surfaceLoss } from '../physics/heat.js';
+import { counterflowHeat, firstSteady, steadyMargin, surfaceLoss } from '../physics/heat.js';
 import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity, type Solute } from '../physics/lye.js';
 import {
     gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, pressedExtra, restVoltage,
@@ -115,6 +115,8 @@ export interface OperatingPoint {
     readonly formFactor: number;
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
+    /** 1 where the heat does not grow with the temperature, 0 where it grows as fast as what is lost; NaN where the temperature was given. */
+    readonly margin: number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
 }
@@ -129,11 +131,13 @@ const STIRRED = 0.02;
 /** Most gas in a gap; above it the lye foams and no law of ours holds. Own choice. */
 const FOAM = 0.6;
 /** K, above this the lye of a rig open to the air would soon boil; no steady state is looked for beyond it. */
-const HOTTEST = 378.15;
+export const HOTTEST = 378.15;
+/** K, steps from the cold side in which the steady temperature is looked for. Own choice. */
+const SEARCH_STEP = 14;
 /** Vapour as a share of the pressure in the gas space that is counted at most: beyond, the lye boils and the balance has no end. */
 const MOST_VAPOUR = 0.9;
 /** Emissivity of plastic, paint and oxidised steel, handbook values; bright stainless steel radiates a third. */
-const EMISSIVITY = 0.9;
+export const EMISSIVITY = 0.9;
 /** A/m², more than any stack bears: where nothing limits the current, the crossing is looked for below it. */
 const MOST_CURRENT_DENSITY = 20000;
 /** A, below this a source with too few volts is taken to send nothing. */
@@ -238,13 +242,17 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             return heatOf(t, p) - lossOf(t) - coolingOf(t, p);
         };
         const low = room + 0.01;
-        if (!(balance(low) > 0)) T = room;
-        else if (balance(HOTTEST) > 0) {
-            T = HOTTEST;
-            runsAway = true;
-        } else T = findRoot(balance, low, HOTTEST, 0.02);
+        const steady = firstSteady(balance, low, HOTTEST, SEARCH_STEP, 0.02);
+        runsAway = steady === Infinity;
+        T = runsAway ? HOTTEST : steady > low ? steady : room;
     }
     const p = at(T);
+    const lost = (t: number, q: typeof p) => lossOf(t) + coolingOf(t, q);
+    let margin = temperature === undefined ? runsAway ? 0 : 1 : NaN;
+    if (margin === 1 && p.limitedBy === 'volts' && T > room) {
+        const warmer = at(T + 1);
+        margin = steadyMargin(heatOf(T + 1, warmer) - heatOf(T, p), lost(T + 1, warmer) - lost(T, p));
+    }
     const each = p.current / make.groups;
     const j = each / make.area;
     const heat = heatOf(T, p);
@@ -257,7 +265,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
-        formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
+        formFactor: source.formFactor(p.volts), runsAway, margin, ladder: p.ladder, cell: p.cell,
     };
 }
 

@@ -89,6 +89,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         rayleighOfAir: [330, 293, 0.3, 1e5], nusseltUpright: [1e7, 0.7], nusseltUprightLaminar: [1e7, 0.7],
             nusseltCylinder: [1e6, 0.7],
         freeFilm: [330, 293, 0.3, 1e5], radiation: [330, 293, 0.9], surfaceLoss: [330, 293, 1, 0.3, 0.9], shortFilm: [40, 0.2],
+        firstSteady: [line, 0, 100, 3, 1e-6], steadyMargin: [1, 2], tippingPoint: [(t: number) => t - t * t / 40, 0, 100, 3],
         steadyTemperature: [() => 100, (t: number) => t - 290, 290, 400], timeConstant: [1e5, 5],
             temperatureAfter: [290, 330, 100, 1000],
         meanDifference: [20, 10], counterflowEffectiveness: [1, 0.5], parallelEffectiveness: [1, 0.5],
