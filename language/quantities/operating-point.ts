@@ -6,6 +6,7 @@
 import { solveLadder, passageResistance, type Channel, type Ladder, type PlateLaw } from '../physics/bypass-ladder.js';
 import { FARADAY } from '../physics/constants.js';
 import { counterflowHeat, firstSteady, steadyMargin, surfaceLoss } from '../physics/heat.js';
+import { interpolate } from '../physics/interpolate.js';
 import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity, type Solute } from '../physics/lye.js';
 import {
     gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, pressedExtra, restVoltage,
@@ -51,10 +52,12 @@ export interface StackMake {
     readonly outsideHeight: number;
     /** W/K to the room, as stated; NaN where it is reckoned from the faces. */
     readonly conductance: number;
-    /** V, what a bench reading adds to the offset of the surface. */
+    /** V, what a bench reading or the first point of a stated curve adds to the offset of the surface. */
     readonly offset: number;
-    /** Whether that comes from a reading. */
+    /** Whether that comes from a reading or a curve. */
     readonly read?: boolean;
+    /** What the stack's own curve adds to that: V of a cell over A/m² of its plates, rising; its end values beyond. */
+    readonly curve?: { readonly density: readonly number[]; readonly extra: readonly number[] };
     /** Pa above vacuum, in both gas spaces. */
     readonly pressure: number;
     readonly cooler?: Cooler;
@@ -176,7 +179,8 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const each = total / make.groups;
             // Bubbles follow the current: their share is taken at the current that is tried.
             const c = withBubbles(make, cell, each / make.area, conductivity);
-            const law: PlateLaw = { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
+            const law: PlateLaw = make.curve ? bentLaw(c, make.area, make.curve)
+                : { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
             const ladder = solveLadder(make.cells, each, law, channels, start);
             start = ladder.plates;
             return (last = { total, ladder, cell: c, volts: ladder.volts + law.volts(each) });
@@ -297,6 +301,22 @@ function withBubbles(make: StackMake, cell: CellMake, j: number, conductivity: n
     const extra = layerResistance(make.gap, conductivity) * (factor(1 / (2 * FARADAY)) + factor(1 / (4 * FARADAY)) - 2);
     return { ...cell, areaResistance: cell.areaResistance + extra };
 }
+
+/** The law of a plate with what its own curve adds; beyond the last point that stays. The volts never fall with current. */
+function bentLaw(cell: CellMake, area: number, curve: NonNullable<StackMake['curve']>): PlateLaw {
+    const { density, extra } = curve;
+    return {
+        volts: i => plateVoltage(cell, i / area) + Math.sign(i) * interpolate(density, extra, Math.abs(i) / area),
+        slope: i => {
+            const j = Math.abs(i) / area;
+            const at = density.findIndex(d => d > j);
+            const bend = at > 0 ? (extra[at] - extra[at - 1]) / (density[at] - density[at - 1]) : 0;
+            return Math.max(LEAST_SLOPE, plateSlope(cell, j) + bend) / area;
+        },
+    };
+}
+/** V for each A/m²: a measured curve may run flat for a stretch, but never so that the current is undecided. Own choice. */
+const LEAST_SLOPE = 1e-7;
 
 /** The lye in which makers state what a sheet resists: 30 wt% KOH at 25 °C, from memory. */
 const TEST_LYE = { strength: 0.3, temperature: 298.15 } as const;
@@ -465,6 +485,40 @@ export const UNLIKELY = 0.25;
 /** A/m²: a reading below it says little of the rest of the curve. Own choice, no source. */
 const LEAST_READ = 100;
 
+/** K of a curve that does not tell its temperature: 50 °C. Common practice, no source. */
+export const CURVE_AT = 323.15;
+/** The points of the stack's own curve, rising currents; undefined where none is stated that can be used. */
+export function ownCurve(q: View): readonly { readonly volts: number; readonly current: number; readonly temperature: number }[] | undefined {
+    const given = q.rows('curve').map(r => ({ volts: r.get('y')?.number ?? NaN, current: r.get('x')?.number ?? NaN, told: r.get('temperature')?.number ?? NaN }));
+    let temperature = given.find(p => p.told === p.told)?.told ?? CURVE_AT;
+    const points = given.map(({ volts, current, told }) => ({ volts, current, temperature: (temperature = told === told ? told : temperature) }))
+        .filter(p => p.volts > 0 && p.current > 0 && p.temperature > 273.15 && p.temperature < HOTTEST).sort((a, b) => a.current - b.current);
+    const rises = points.every((p, i) => i === 0 || (p.current > points[i - 1].current && (p.volts > points[i - 1].volts || p.temperature > points[i - 1].temperature)));
+    return points.length && rises ? points : undefined;
+}
+/** The stack as described, with its own curve in place of what kinetics and lye would give; their dependence on temperature stays. */
+export const curvedMake = defineModel<StackMake | undefined>({
+    name: 'stack-curved', of: 'stack', meaning: 'The stack as numbers, its own measured curve in place of the laws where one is stated.',
+    solve(q) {
+        const make = q.model(stackMake);
+        const source = q.model(sourceModel);
+        const points = ownCurve(q);
+        if (!points || !usable(make, source)) return make;
+        const at = (m: StackMake, p: typeof points[number]) => remembered(m, source!, p.temperature, p.temperature, p.current);
+        const miss = (m: StackMake, p: typeof points[number]) => p.volts / m.cells - at(m, p).cellVoltage;
+        // The first point moves the Tafel lines, so that the curve still ends at the rest voltage; the others add what is then left, at
+        // the current that the plates carry in the mean. A second round takes in that this current moves with them.
+        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]), read: true };
+        const density = points.map(p => Math.max(LEAST_EFFICIENT, at(first, p).bypassEfficiency) * p.current / make.groups / make.area);
+        if (density.some((d, i) => i > 0 && d <= density[i - 1])) return first;
+        const extra = points.map((p, i) => (i ? miss(first, p) : 0));
+        const bent: StackMake = { ...first, curve: { density, extra } };
+        return { ...bent, curve: { density, extra: points.map((p, i) => extra[i] + miss(bent, p)) } };
+    },
+});
+/** Least share of the current that plates are taken to carry, where a stated curve is laid over them. Own choice. */
+const LEAST_EFFICIENT = 0.1;
+
 export interface BenchReading {
     readonly part: View;
     /** V for one cell: read less worked out, at the same current and temperature. */
@@ -479,7 +533,7 @@ export interface BenchReading {
 }
 /** The newest reading that says volts, amperes and temperature of a stack; undefined where there is none. */
 export function benchReading(q: View): BenchReading | undefined {
-    const make = q.model(stackMake);
+    const make = q.model(curvedMake);
     const source = q.model(sourceModel);
     if (!usable(make, source)) return undefined;
     const seen = (r: View, name: string) => r.seen(`${q.name}.${name}`);
@@ -495,13 +549,13 @@ export function benchReading(q: View): BenchReading | undefined {
     const read = volts / make.cells;
     const expected = remembered(make, source!, temperature, temperature, current).cellVoltage;
     const shift = read - expected;
-    return { part, shift, read, expected, current, taken: current / make.groups / make.area >= LEAST_READ && Math.abs(shift) <= UNLIKELY };
+    return { part, shift, read, expected, current, taken: !make.curve && current / make.groups / make.area >= LEAST_READ && Math.abs(shift) <= UNLIKELY };
 }
-/** The stack as described, its curve shifted by the newest reading at the bench. */
+/** The stack as described: by its own curve, else by the laws shifted by the newest reading at the bench, else by the laws alone. */
 export const tunedMake = defineModel<StackMake | undefined>({
-    name: 'stack-tuned', of: 'stack', meaning: 'The stack as numbers, its curve shifted by the newest reading at the bench.',
+    name: 'stack-tuned', of: 'stack', meaning: 'The stack as numbers, by its own curve, or its curve shifted by the newest reading at the bench.',
     solve(q) {
-        const make = q.model(stackMake);
+        const make = q.model(curvedMake);
         const reading = benchReading(q);
         return make && reading?.taken ? { ...make, offset: make.offset + reading.shift, read: true } : make;
     },
@@ -547,3 +601,12 @@ export const lowLoad = defineModel<OperatingPoint | undefined>({
         return remembered(make, source!, normal.room, normal.temperature, lowest === lowest ? lowest : LOW_LOAD * normal.current);
     },
 });
+/** Current beyond an end of the stated curve from which it is told, as a share. Own choice. */
+const AT_THE_END = 0.02;
+/** Whether the stack works below or above its own curve; undefined within it, and where none is stated. */
+export function beyondCurve(q: View): 'below' | 'above' | undefined {
+    const points = ownCurve(q);
+    const p = q.model(operatingPoint);
+    if (!points || !p || !(p.current > 0)) return undefined;
+    return p.current < (1 - AT_THE_END) * points[0].current ? 'below' : p.current > (1 + AT_THE_END) * points.at(-1)!.current ? 'above' : undefined;
+}

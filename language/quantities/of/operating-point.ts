@@ -2,7 +2,7 @@
 import { surfaces } from '../../physics/polarisation.js';
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
 import { defineQuantity, type Spread } from '../define.js';
-import { AFTER_READING, coldStart, hottestPoint, operatingPoint, tunedMake, type OperatingPoint } from '../operating-point.js';
+import { AFTER_READING, beyondCurve, coldStart, hottestPoint, operatingPoint, tunedMake, type OperatingPoint } from '../operating-point.js';
 import { sourceModel } from '../source.js';
 import { airPressureOf } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -51,7 +51,8 @@ export default [
             const p = q.model(operatingPoint);
             if (!p) return NaN;
             const remarks = p.limitedBy === 'too few volts' ? ['The source has too few volts for this stack: no current flows.'] : p.runsAway ? ['No steady temperature below boiling was found.'] : [];
-            return { value: p.current, remarks };
+            const side = beyondCurve(q);
+            return { value: p.current, remarks: side ? [...remarks, `This lies ${side} the curve that the stack states; from its end on the model goes on.`] : remarks };
         },
     }),
     defineQuantity({
