@@ -181,3 +181,41 @@ export function thermosiphonFlow(
 ): number {
     return tubeFlow(densityDifference * GRAVITY * height, bore, length, density, viscosity, fittings);
 }
+
+/** m/s, rise of the fine bubbles of an electrode against the lye around them, 0.02 .. 0.1: common practice, no source. */
+const ELECTRODE_BUBBLES = 0.05;
+
+/** One side of a stack with its way round: cells, outlets, riser, vessel, return. */
+export interface LyeLoop {
+    /** From the top of the cells to where lye and gas enter the vessel. */
+    readonly riser: Riser;
+    /** m², cross-section in which lye rises in all half cells of this side, and m, their height. */
+    readonly cellArea: number;
+    readonly cellHeight: number;
+    /** What clear lye passes, and what lye and gas pass together before the riser. */
+    readonly clear: readonly Passage[];
+    readonly mixed: readonly Passage[];
+}
+
+/**
+ * Lye that the gas of one side sends round.
+ *
+ * @param loop     the side
+ * @param gasFlow  m³/s of gas, moist and warm, that this side makes
+ * @returns m³/s; 0 where the gas does not lift lye over the mouth of the riser, or nothing is made. -30 .. +50 % as the lift of
+ *          {@link liftedFlow}, which it is where cells and passages cost and give nothing
+ *
+ * Lift in the cells by the drift balance at half of the gas, that of the mean height [zuber-findlay-1965]; gas and lye in the
+ * outlets counted as one fluid.
+ */
+export function loopFlow(loop: LyeLoop, gasFlow: number): number {
+    if (gasFlow <= 0) return 0;
+    const { riser, cellArea, cellHeight } = loop;
+    const drive = (flow: number): number => riserDrive(riser, gasFlow, flow) + (cellHeight > 0
+        ? liftPressure(gasFraction(gasFlow / 2 / cellArea, flow / cellArea, 1, ELECTRODE_BUBBLES), cellHeight, riser.density) : 0);
+    const drop = (flow: number): number => flow > 0
+        ? circuitDrop(flow, loop.clear, riser.density, riser.viscosity)
+            + circuitDrop(flow + gasFlow, loop.mixed, riser.density * flow / (flow + gasFlow), riser.viscosity)
+        : 0;
+    return circuitFlow(drive, drop, Math.PI / 4 * riser.bore * riser.bore * FASTEST);
+}

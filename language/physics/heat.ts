@@ -133,6 +133,91 @@ export function steadyTemperature(
     return findRoot(gain, low, high, 1e-6);
 }
 
+/** More steps than any search of ours takes; a step that asks for more is a slip and gives unknown. */
+const MOST_SEARCHED = 1000;
+
+/**
+ * Temperature at which a rig that starts cold comes to rest, where heat may outgrow loss again further up (a stiff supply
+ * sends the more current the warmer the lye is): the lowest crossing of several.
+ *
+ * @param gain       W at a temperature: heat made less heat lost
+ * @param low        K, the room
+ * @param high       K, hottest that makes sense
+ * @param step       K, crossings closer together than this count as one; a dip that touches nothing is looked into
+ * @param tolerance  K
+ * @returns K; the low end when nothing is gained there; Infinity when heat is gained all the way up: no steady temperature
+ */
+export function firstSteady(gain: (temperature: number) => number, low: number, high: number, step: number, tolerance: number): number {
+    let before = NaN;
+    let last = gain(low);
+    const steps = Math.ceil((high - low) / step);
+    if (last !== last || !(steps <= MOST_SEARCHED) || !(tolerance === tolerance)) return NaN;
+    if (last <= 0) return low;
+    for (let t = low, n = 0; n < steps; n++) {
+        const next = Math.min(high, t + step);
+        const here = gain(next);
+        if (here !== here) return NaN;
+        if (here <= 0) return rootFrom(gain, t, last, next, here, tolerance);
+        // Rising again after it fell: between its neighbours the dip may reach below nothing.
+        if (last < before && last < here) {
+            const bottom = t + step / 2 * (before - here) / (before - 2 * last + here);
+            const least = gain(bottom);
+            if (least <= 0) return rootFrom(gain, t - step, before, bottom, least, tolerance);
+        }
+        before = last;
+        last = here;
+        t = next;
+    }
+    return Infinity;
+}
+/**
+ * Where a steady temperature is lost as the room gets warmer: of the rooms in which each temperature would be steady, the
+ * first warmest from the cold side.
+ *
+ * @param roomFor  K, room in which a temperature is steady
+ * @param low      K
+ * @param high     K
+ * @param step     K, humps narrower than this are not seen
+ * @returns temperature and room at that point, K, the crest by a parabola through three steps; NaN where the room rises all the
+ *          way: warmer rooms give warmer rigs, and nothing is lost. Source: [semenov-1928] for the condition
+ */
+export function tippingPoint(roomFor: (temperature: number) => number, low: number, high: number, step: number): { readonly temperature: number; readonly room: number } {
+    let before = NaN;
+    let last = roomFor(low);
+    const steps = Math.floor((high - low) / step);
+    if (!(steps <= MOST_SEARCHED)) return { temperature: NaN, room: NaN };
+    for (let t = low, n = 0; n < steps; n++, t += step) {
+        const here = roomFor(t + step);
+        if (here !== here) break;
+        if (here < last) {
+            // Already falling from the first step on: the crest lies at or below the low end.
+            if (before !== before) return { temperature: t, room: last };
+            const bend = before - 2 * last + here;
+            const away = (before - here) / (2 * bend);
+            return { temperature: t + away * step, room: last - (before - here) * away / 4 };
+        }
+        before = last;
+        last = here;
+    }
+    return { temperature: NaN, room: NaN };
+}
+/** The crossing between two ends whose values are known already. */
+function rootFrom(f: (x: number) => number, low: number, atLow: number, high: number, atHigh: number, tolerance: number): number {
+    return findRoot(x => (x === low ? atLow : x === high ? atHigh : f(x)), low, high, tolerance);
+}
+
+/**
+ * How far a steady temperature is from being lost.
+ *
+ * @param heatSlope  W/K, growth of the heat made with the temperature
+ * @param lossSlope  W/K, growth of the heat lost, above 0
+ * @returns 1 where heat does not grow with warmth, 0 where it grows as fast as the loss: there the steady temperature ends
+ *          (tangency). Source: [semenov-1928] for the condition
+ */
+export function steadyMargin(heatSlope: number, lossSlope: number): number {
+    return 1 - Math.max(0, heatSlope) / lossSlope;
+}
+
 /**
  * Time in which a difference shrinks to 37 %.
  *

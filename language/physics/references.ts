@@ -116,6 +116,11 @@ export const references = {
         'Heat transfer in automobile radiators of the tubular type',
         'turbulent tube, coefficient 0.023 as in McAdams', 'from memory',
     ),
+    'duffie-beckman': source(
+        'Duffie J., Beckman W.', null,
+        'Solar engineering of thermal processes',
+        'angle of the sun on a tilted face, example 1.6.1', 'from memory',
+    ),
     'easwarakhanthan-1986': source(
         'Easwarakhanthan T. et al.', 1986,
         'Nonlinear minimization algorithm for determining the solar cell parameters, Int. J. Solar Energy 4',
@@ -247,6 +252,11 @@ export const references = {
         'Int. J. Hydrogen Energy 47, 31985-32003',
         'curve of a laboratory cell', 'read',
     ),
+    'kasten-young-1989': source(
+        'Kasten F., Young A.', 1989,
+        'Revised optical air mass tables and approximation formula, Appl. Opt. 28, 4735-4738',
+        'air mass by the height of the sun', 'from memory',
+    ),
     'kays-london': source(
         'Kays W. M., London A. L.', 1984,
         'Compact heat exchangers',
@@ -312,6 +322,11 @@ export const references = {
         'A treatise on electricity and magnetism',
         'spreading resistance of a round mouth, 1/(4 r) times resistivity', 'from memory',
     ),
+    'meinel-1976': source(
+        'Meinel A., Meinel M.', 1976,
+        'Applied solar energy',
+        'clear-sky light 1353 x 0.7^(air mass^0.678), a tenth more from the sky', 'from memory',
+    ),
     'nagai-2003': source(
         'Nagai N., Takeuchi M., Kimura T., Oka T.', 2003,
         'Existence of optimum space between electrodes on hydrogen production by water electrolysis, Int. J. Hydrogen '
@@ -322,6 +337,11 @@ export const references = {
         'Wagman D. D. et al.', 1982,
         'The NBS tables of chemical thermodynamic properties',
         'heat of solution of the hydroxides at several dilutions', 'from memory',
+    ),
+    'peukert-1897': source(
+        'Peukert W.', 1897,
+        'Über die Abhängigkeit der Kapazität von der Entladestromstärke bei Bleiakkumulatoren, Elektrotech. Z. 20',
+        'time under load falls faster than the current grows', 'from memory',
     ),
     'rectifier-guide': source(
         'transformer makers', null,
@@ -369,6 +389,11 @@ export const references = {
         'Temperature and concentration dependence of the specific conductivity of concentrated solutions of potassium '
             + 'hydroxide, J. Chem. Eng. Data 42, 1266-1268',
         'conductivity of KOH', 'second-hand',
+    ),
+    'semenov-1928': source(
+        'Semenov N.', 1928,
+        'Zur Theorie des Verbrennungsprozesses, Z. Phys. 48, 571-582',
+        'a steady temperature ends where heat made and heat lost touch', 'from memory',
     ),
     'sha-2023': source(
         'Sha Q., Lin Z., Qi R., Song Y.', 2023,

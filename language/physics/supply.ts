@@ -175,6 +175,64 @@ export function pulsedCurrent(crest: number, clamp: number, resistance: number):
     return { mean, rms: Math.sqrt(square), conducting: span / Math.PI };
 }
 
+/** Steps in which half a period is followed, and half periods after which it must repeat itself. */
+const WAVE_STEPS = 400;
+const MOST_WAVES = 200;
+
+/** Volts on a smoothing capacitor, once each period is like the one before. */
+export interface Smoothed {
+    /** V */
+    readonly most: number;
+    readonly least: number;
+    readonly mean: number;
+    /** A, RMS, in the winding: short pulses. */
+    readonly winding: number;
+}
+
+/**
+ * A rectified sine that fills a capacitor through a resistance while a steady current is drawn, step by step through the period.
+ *
+ * @param rms          V RMS without load, of the winding (half winding for a centre tap)
+ * @param frequency    Hz
+ * @param capacitance  F
+ * @param current      A, drawn steadily, 0 or more
+ * @param drop         V across the diodes in the way
+ * @param resistance   Ω of winding and diodes, above 0
+ * @param fillings     how often a period fills it: 2, or 1 for a single diode
+ * @returns volts and winding current; implicit steps of a 400th of half a period, good to 0.1 % of the crest
+ */
+export function smoothedWave(
+    rms: number, frequency: number, capacitance: number, current: number, drop: number, resistance: number, fillings: 1 | 2 = 2,
+): Smoothed {
+    const crest = Math.SQRT2 * rms;
+    const step = 1 / (2 * frequency * WAVE_STEPS);
+    const store = capacitance / step;
+    let volts = resistance === resistance ? Math.max(0, crest - drop) : NaN;
+    for (let wave = 0; ; wave++) {
+        const start = volts;
+        let most = -Infinity;
+        let least = Infinity;
+        let sum = 0;
+        let square = 0;
+        for (let n = 1; n <= WAVE_STEPS * (2 / fillings); n++) {
+            const open = n > WAVE_STEPS ? -Infinity : crest * Math.sin(Math.PI * n / WAVE_STEPS) - drop;
+            const filled = (store * volts + open / resistance - current) / (store + 1 / resistance);
+            const filling = open > filled;
+            volts = filling ? filled : Math.max(0, volts - current / store);
+            const amperes = filling ? (open - volts) / resistance : 0;
+            most = Math.max(most, volts);
+            least = Math.min(least, volts);
+            sum += volts;
+            square += amperes * amperes;
+        }
+        const settled = Math.abs(volts - start) <= 1e-6 * crest;
+        if (settled || wave >= MOST_WAVES || volts !== volts) {
+            const count = WAVE_STEPS * (2 / fillings);
+            return volts === volts ? { most, least, mean: sum / count, winding: Math.sqrt(square / count) } : { most: NaN, least: NaN, mean: NaN, winding: NaN };
+        }
+    }
+}
+
 /**
  * Volts per turn on an iron core.
  *
@@ -213,6 +271,36 @@ const REST_VOLTS = [11.89, 12.06, 12.24, 12.45, 12.65];
 export function leadAcidRestVolts(charge: number, cells = 6): number {
     return interpolate(CHARGES, REST_VOLTS, charge) * cells / 6;
 }
+
+const IRON_CHARGES = [0, 0.1, 0.2, 0.5, 0.8, 0.95, 1];
+const IRON_REST_VOLTS = [2.8, 3.2, 3.25, 3.29, 3.33, 3.34, 3.4];
+
+/**
+ * Rest voltage of a lithium iron phosphate battery: nearly flat, so that volts hardly tell the charge.
+ *
+ * @param charge  1, 0 empty .. 1 full
+ * @param cells   count, 16 for "51.2 V"
+ * @returns V after an hour of rest, ± 0.03 V a cell. Makers' sheets, from memory
+ */
+export function ironPhosphateRestVolts(charge: number, cells: number): number {
+    return interpolate(IRON_CHARGES, IRON_REST_VOLTS, charge) * cells;
+}
+
+/**
+ * Time for which a lead-acid battery gives a current.
+ *
+ * @param capacity  C (As), as rated over twenty hours
+ * @param charge    1, state of charge at the start
+ * @param current   A, above 0
+ * @param exponent  1: 1.1 (sealed) .. 1.3 (flooded, aged); 1.2 usual, from memory
+ * @returns s; less than charge over current at more than the twenty-hour current, never more. Source: [peukert-1897]
+ */
+export function leadAcidTime(capacity: number, charge: number, current: number, exponent = 1.2): number {
+    const rated = capacity / TWENTY_HOURS;
+    return charge * capacity / current * Math.min(1, (rated / current) ** (exponent - 1));
+}
+/** s, over which lead-acid batteries are rated. */
+const TWENTY_HOURS = 72000;
 
 // --------------------------------------------------------------------------------------------------------------- solar
 

@@ -5,7 +5,8 @@
  */
 import { solveLadder, passageResistance, type Channel, type Ladder, type PlateLaw } from '../physics/bypass-ladder.js';
 import { FARADAY } from '../physics/constants.js';
-import { counterflowHeat, surfaceLoss } from '../physics/heat.js';
+import { counterflowHeat, firstSteady, steadyMargin, surfaceLoss } from '../physics/heat.js';
+import { interpolate } from '../physics/interpolate.js';
 import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity, type Solute } from '../physics/lye.js';
 import {
     afterOneReading, gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, pressedExtra, restVoltage,
@@ -14,7 +15,8 @@ import {
 import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
 import { defineModel, type Model } from './define.js';
-import { bubbleDoubt, conductivityDoubt, lossDoubt, outletDoubt, pressedDoubt, readingDoubt, separatorDoubt, surfaceDoubt } from './doubts.js';
+import { bubbleDoubt, conductivityDoubt, liftDoubt, lossDoubt, outletDoubt, pressedDoubt, readingDoubt, separatorDoubt, surfaceDoubt } from './doubts.js';
+import { circulation, readLoop, sidesOf, type Loop, type Side } from './lye-loop.js';
 import { sourceModel, type Source } from './source.js';
 import { airPressureOf, ROOM, WATER_DENSITY } from './surroundings.js';
 import type { View } from './view.js';
@@ -37,11 +39,12 @@ export interface StackMake {
     readonly separatorNumber: number;
     readonly separatorThickness: number;
     /** What the laws leave open, as it is taken: factors on the resistance of the separator, on the conductivity of the lye, on what bubbles
-     *  add and on the heat that surfaces lose (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
+     *  add, on the heat that surfaces lose and on the lye that gas lifts (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
     readonly separatorFactor: number;
     readonly conductivityFactor: number;
     readonly bubbleFactor: number;
     readonly lossFactor: number;
+    readonly liftFactor: number;
     readonly pressed: number;
     readonly outletGas: number;
     readonly solute: Solute;
@@ -56,18 +59,23 @@ export interface StackMake {
     readonly outsideHeight: number;
     /** W/K to the room, as stated; NaN where it is reckoned from the faces. */
     readonly conductance: number;
-    /** V, what a bench reading adds to the offset of the surface. */
+    /** V, what a bench reading or the first point of a stated curve adds to the offset of the surface. */
     readonly offset: number;
+    /** What the stack's own curve adds to that: V of a cell over A/m² of its plates, rising; its end values beyond. */
+    readonly curve?: { readonly density: readonly number[]; readonly extra: readonly number[] };
     /** Pa above vacuum, in both gas spaces. */
     readonly pressure: number;
     readonly cooler?: Cooler;
+    /** How the lye goes round on either side. */
+    readonly loops: Readonly<Record<Side, Loop>>;
 }
 /** All coolers as one counterflow exchanger. */
 export interface Cooler {
     /** W/K, over all their tubes. */
     readonly conductance: number;
-    /** W/K, heat capacity flows of the two sides. */
-    readonly lyeFlow: number;
+    /** Sides whose lye passes through. */
+    readonly sides: readonly Side[];
+    /** W/K, heat capacity flow of the water. */
     readonly waterFlow: number;
     /** K, where the water comes in. */
     readonly waterTemperature: number;
@@ -96,6 +104,8 @@ export interface OperatingPoint {
     readonly heat: number;
     readonly loss: number;
     readonly cooling: number;
+    /** m³/s of lye that goes round on either side; 0 where nothing moves it. */
+    readonly lyeFlow: Readonly<Record<Side, number>>;
     /** S/m, clear lye. */
     readonly conductivity: number;
     /** V of one cell: rest voltage, the two overvoltages of smooth nickel, clear lye and separator, bubbles; the surface's offset is left. */
@@ -113,6 +123,8 @@ export interface OperatingPoint {
     readonly formFactor: number;
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
+    /** 1 where the heat does not grow with the temperature, 0 where it grows as fast as what is lost; NaN where the temperature was given. */
+    readonly margin: number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
     /** W/K: how what is made less what is led away changes with the temperature; below 0 where the point is stable. */
@@ -129,11 +141,13 @@ const STIRRED = 0.02;
 /** Most gas in a gap; above it the lye foams and no law of ours holds. Own choice. */
 const FOAM = 0.6;
 /** K, above this the lye of a rig open to the air would soon boil; no steady state is looked for beyond it. */
-const HOTTEST = 378.15;
+export const HOTTEST = 378.15;
+/** K, steps from the cold side in which the steady temperature is looked for. Own choice. */
+const SEARCH_STEP = 14;
 /** Vapour as a share of the pressure in the gas space that is counted at most: beyond, the lye boils and the balance has no end. */
 const MOST_VAPOUR = 0.9;
 /** Emissivity of plastic, paint and oxidised steel, handbook values; bright stainless steel radiates a third. */
-const EMISSIVITY = 0.9;
+export const EMISSIVITY = 0.9;
 /** A/m², more than any stack bears: where nothing limits the current, the crossing is looked for below it. */
 const MOST_CURRENT_DENSITY = 20000;
 /** A, below this a source with too few volts is taken to send nothing. */
@@ -158,7 +172,9 @@ const THERMOSTAT_RAMP = 4;
  */
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number, near?: OperatingPoint): OperatingPoint {
     let start: Float64Array | undefined = near?.ladder.plates.length === make.cells - 1 ? near.ladder.plates : undefined;
+    let startedAt = near?.current ?? 0;
     let crossing = near?.limitedBy === 'volts' ? near.current : 0;
+    const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
     const solveAt = (T: number) => {
         const cell = cellAt(make, T);
         const conductivity = conductivityOf(make, T);
@@ -174,9 +190,11 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const each = total / make.groups;
             // Bubbles follow the current: their share is taken at the current that is tried.
             const c = withBubbles(make, cell, each / make.area, conductivity);
-            const law: PlateLaw = { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
-            const ladder = solveLadder(make.cells, each, law, channels, start);
+            const law: PlateLaw = make.curve ? bentLaw(c, make.area, make.curve)
+                : { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
+            const ladder = solveLadder(make.cells, each, law, channels, start && startedAt > 0 ? start.map(i => i * total / startedAt) : start);
             start = ladder.plates;
+            startedAt = total;
             return (last = { total, ladder, cell: c, volts: ladder.volts + law.volts(each) });
         };
         const excess = (total: number) => {
@@ -191,23 +209,21 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         } else {
             const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
             const least = Math.min(LEAST_CURRENT, most / 1000);
+            // The crossing moves little from one temperature to the next: it is looked for near the last one first.
+            const close = crossing > 0 ? tangents(excess, crossing, least, most, most * 1e-5) : undefined;
+            if (close !== undefined) {
+                current = crossing = close;
+                limitedBy = 'volts';
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
-            if (excess(most) >= 0) {
+            } else if (excess(most) >= 0) {
                 current = most;
                 limitedBy = 'current limit';
+            } else if (!(excess(least) > 0)) {
+                current = 0;
+                limitedBy = 'too few volts';
             } else {
-                // The crossing moves little from one temperature to the next: it is looked for near the last one first.
-                const [low, high] = [0.93 * crossing, Math.min(most, 1.07 * crossing)];
-                if (crossing > 0 && excess(low) > 0 && excess(high) < 0) {
-                    current = crossing = findRoot(excess, low, high, most * 1e-5);
-                    limitedBy = 'volts';
-                } else if (!(excess(least) > 0)) {
-                    current = 0;
-                    limitedBy = 'too few volts';
-                } else {
-                    current = crossing = findRoot(excess, least, most, most * 1e-5);
-                    limitedBy = 'volts';
-                }
+                current = crossing = findRoot(excess, least, most, most * 1e-5);
+                limitedBy = 'volts';
             }
         }
         const { ladder, cell: used, volts } = stackAt(current);
@@ -215,34 +231,46 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     };
     let latest: { T: number; p: ReturnType<typeof solveAt> } | undefined;
     const at = (T: number) => (latest?.T === T ? latest : (latest = { T, p: solveAt(T) })).p;
+    const hydrogenOf = (p: ReturnType<typeof solveAt>) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
     const heatOf = (T: number, p: ReturnType<typeof solveAt>) => {
         if (!(p.current > 0)) return 0;
-        const moles = p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
+        const moles = hydrogenOf(p);
         const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, T));
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
     };
     const lossOf = (T: number) => make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
-    const coolingOf = (T: number) => {
-        const c = make.cooler;
-        if (!c || T <= c.waterTemperature) return 0;
-        const share = Math.min(1, Math.max(0, (T - c.startsAt) / THERMOSTAT_RAMP));
-        return share * counterflowHeat(c.conductance, c.lyeFlow, c.waterFlow, T, c.waterTemperature);
+    const lyeFlowOf = (T: number, p: ReturnType<typeof at>): Record<Side, number> => {
+        const moles = hydrogenOf(p);
+        return { hydrogen: circulation(make.loops.hydrogen, make, T, moles), oxygen: circulation(make.loops.oxygen, make, T, moles / 2) };
     };
-    const balance = (t: number) => heatOf(t, at(t)) - lossOf(t) - coolingOf(t);
+    const coolingOf = (T: number, p: ReturnType<typeof at>) => {
+        const c = make.cooler;
+        if (!c || T <= c.waterTemperature || T <= c.startsAt) return 0;
+        const share = Math.min(1, (T - c.startsAt) / THERMOSTAT_RAMP);
+        const flow = lyeFlowOf(T, p);
+        return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, T, c.waterTemperature);
+    };
+    const balance = (t: number) => {
+        const p = at(t);
+        return heatOf(t, p) - lossOf(t) - coolingOf(t, p);
+    };
     let T = temperature ?? NaN;
     let runsAway = false;
     if (temperature === undefined) {
         const low = room + 0.01;
         const soon = near && !near.runsAway ? oneStep(balance, near, low) : undefined;
-        if (soon !== undefined) T = soon;
-        else if (!(balance(low) > 0)) T = room;
-        else if (balance(HOTTEST) > 0) {
-            T = HOTTEST;
-            runsAway = true;
-        } else T = findRoot(balance, low, HOTTEST, CLOSE);
+        const steady = soon ?? firstSteady(balance, low, HOTTEST, SEARCH_STEP, CLOSE);
+        runsAway = steady === Infinity;
+        T = runsAway ? HOTTEST : steady > low ? steady : room;
     }
     let slope: number | undefined;
     const p = at(T);
+    const lost = (t: number, q: typeof p) => lossOf(t) + coolingOf(t, q);
+    let margin = temperature === undefined ? runsAway ? 0 : 1 : NaN;
+    if (margin === 1 && p.limitedBy === 'volts' && T > room) {
+        const warmer = at(T + 1);
+        margin = steadyMargin(heatOf(T + 1, warmer) - heatOf(T, p), lost(T + 1, warmer) - lost(T, p));
+    }
     const each = p.current / make.groups;
     const j = each / make.area;
     const heat = heatOf(T, p);
@@ -252,14 +280,35 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     return {
         current: p.current, groupCurrent: each, voltage: p.volts, supplyVoltage: source.open - source.resistance * p.current,
         cellVoltage: p.volts / make.cells, temperature: T, room, bypassEfficiency: p.current > 0 ? p.ladder.efficiency : NaN,
-        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T),
+        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
-        formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
+        formFactor: source.formFactor(p.volts), runsAway, margin, ladder: p.ladder, cell: p.cell,
         balanceSlope: () => (slope ??= (balance(T + 0.25) - balance(T - 0.25)) / 0.5),
     };
 }
 
+/** Steps along tangents that are tried, and how far beside the first place its tangent is taken, as a share. */
+const MOST_TANGENTS = 6;
+const BESIDE = 1e-3;
+/** Where a falling function crosses zero, by tangents from a place nearby; undefined if they do not settle between the ends. */
+function tangents(f: (x: number) => number, from: number, low: number, high: number, tolerance: number): number | undefined {
+    let x = from * (1 + BESIDE);
+    let before = f(x);
+    let here = f(from);
+    let slope = (before - here) / (x - from);
+    x = from;
+    for (let step = 0; step < MOST_TANGENTS && slope < 0; step++) {
+        const next = x - here / slope;
+        if (!(next > low && next < high)) return undefined;
+        before = here;
+        here = f(next);
+        if (Math.abs(next - x) <= tolerance) return next;
+        slope = (here - before) / (next - x);
+        x = next;
+    }
+    return undefined;
+}
 /** Part of an imbalance that one step may leave. */
 const LEFT_OVER = 0.1;
 /** The temperature of a balance that differs by a little from one that is solved, by its slope there; undefined if one step is not enough. */
@@ -302,6 +351,22 @@ function withBubbles(make: StackMake, cell: CellMake, j: number, conductivity: n
     return { ...cell, areaResistance: cell.areaResistance + extra };
 }
 
+/** The law of a plate with what its own curve adds; beyond the last point that stays. The volts never fall with current. */
+function bentLaw(cell: CellMake, area: number, curve: NonNullable<StackMake['curve']>): PlateLaw {
+    const { density, extra } = curve;
+    return {
+        volts: i => plateVoltage(cell, i / area) + Math.sign(i) * interpolate(density, extra, Math.abs(i) / area),
+        slope: i => {
+            const j = Math.abs(i) / area;
+            const at = density.findIndex(d => d > j);
+            const bend = at > 0 ? (extra[at] - extra[at - 1]) / (density[at] - density[at - 1]) : 0;
+            return Math.max(LEAST_SLOPE, plateSlope(cell, j) + bend) / area;
+        },
+    };
+}
+/** V for each A/m²: a measured curve may run flat for a stretch, but never so that the current is undecided. Own choice. */
+const LEAST_SLOPE = 1e-7;
+
 /** The lye in which makers state what a sheet resists: 30 wt% KOH at 25 °C, from memory. */
 const TEST_LYE = { strength: 0.3, temperature: 298.15 } as const;
 
@@ -327,8 +392,6 @@ const USUAL_COLUMN = { bore: 0.08, height: 0.4 } as const;
 const LEAST_FACE = 0.2;
 /** A tube in a bath of lye that water runs through: W/(m²·K), m, m, m³/s, K. From memory, ± 40 %. */
 const USUAL_COOLER = { coefficient: 120, bore: 8e-3, length: 1, flow: 1 / 60000, water: 288.15 } as const;
-/** m³/s of lye that gas lifts past each cooler of a small rig, 0.4 L/min. Common practice, no source: a few tenths of a litre. */
-const GAS_LIFT = 0.4 / 60000;
 /** K, lye and water in a cooler, at which their heat capacities are taken: they move by 1 % over 20 K. */
 const IN_COOLER = 323.15;
 /** J/(kg·K) of water from 10 to 40 °C [iapws-95]. */
@@ -393,12 +456,12 @@ export const stackMake = defineModel<StackMake | undefined>({
             cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface,
             separatorResistance: separator?.maybe('area-resistance', 0) ?? 0, separatorNumber: make.macMullin, separatorThickness: sheet,
             separatorFactor: separatorOff < 0 ? 1 + separatorOff * (1 - make.low) : 1 + separatorOff * (make.high - 1),
-            conductivityFactor: 1 + lye.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt),
+            conductivityFactor: 1 + lye.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
             pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
             outletGas: OUTLET_GAS + q.doubt(outletDoubt), solute, strength,
             ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
             outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: q.doubt(surfaceDoubt, surfaces[surface].plusMinus),
-            pressure: airPressureOf(q), cooler: coolerOf(q, solute, strength),
+            pressure: airPressureOf(q), ...coolersOf(q),
         };
     },
 });
@@ -406,24 +469,35 @@ export const stackMake = defineModel<StackMake | undefined>({
 /** '+15 %' for a factor of 1.15. */
 const percent = (factor: number) => `${factor < 1 ? '-' : '+'}${Math.round(100 * Math.abs(factor - 1))} %`;
 
-/** All coolers of a stack as one; undefined where there is none. Several in a row count by their tubes together. */
-function coolerOf(q: View, solute: Solute, strength: number): Cooler | undefined {
+/** All coolers of a stack as one, where there are any, and how the lye goes round. Several in a row count by their tubes together. */
+function coolersOf(q: View): Pick<StackMake, 'cooler' | 'loops'> {
     const coolers = q.all('cooler').filter(c => c.word('sort') !== 'none');
-    if (!coolers.length) return undefined;
     let conductance = 0;
     let water = 0;
     let temperature = NaN;
+    const sides: Side[] = [];
+    const tubes: Record<Side, { bore: number; length: number }[]> = { hydrogen: [], oxygen: [] };
     for (const c of coolers) {
-        conductance += c.maybe('coefficient', USUAL_COOLER.coefficient) * Math.PI * c.maybe('bore', USUAL_COOLER.bore) * c.maybe('length', USUAL_COOLER.length);
+        const tube = { bore: c.maybe('bore', USUAL_COOLER.bore), length: c.maybe('length', USUAL_COOLER.length) };
+        conductance += c.maybe('coefficient', USUAL_COOLER.coefficient) * Math.PI * tube.bore * tube.length;
         water = Math.max(water, c.maybe('water.flow', USUAL_COOLER.flow));
         temperature = c.maybe('water.temperature', USUAL_COOLER.water);
+        const passed = sidesOf(q, c);
+        // Where the text does not tell: the side with less gas, and so with less lye.
+        for (const side of passed.length ? passed : ['oxygen'] as const) {
+            sides.push(side);
+            // A coil hangs in the lye of its column and does not narrow the way.
+            if (c.word('sort') !== 'coil-in-column') tubes[side].push(tube);
+        }
     }
+    const loops = { hydrogen: readLoop(q, 'hydrogen', tubes.hydrogen), oxygen: readLoop(q, 'oxygen', tubes.oxygen) };
+    if (!coolers.length) return { loops };
     const watched = q.all('switch').filter(s => q.controls.sensed(s) === `${q.name}.temperature`);
     const point = watched.length && q.all('valve').some(v => v.names('open-while').length > 0) ? watched[0].maybe('breaks.value', watched[0].maybe('makes.value')) : NaN;
     return {
-        conductance, lyeFlow: coolers.length * GAS_LIFT * lyeDensity(solute, strength, IN_COOLER) * lyeHeatCapacity(solute, strength, IN_COOLER),
-        waterFlow: water * WATER_DENSITY * WATER_HEAT, waterTemperature: temperature,
-        startsAt: point === point ? point : -Infinity,
+        // Several coolers of one side stand one after the other: the same lye passes them.
+        cooler: { conductance, sides: [...new Set(sides)], waterFlow: water * WATER_DENSITY * WATER_HEAT, waterTemperature: temperature, startsAt: point === point ? point : -Infinity },
+        loops,
     };
 }
 
@@ -469,6 +543,40 @@ export const UNLIKELY = 0.25;
 /** A/m²: a reading below it says little of the rest of the curve. Own choice, no source. */
 const LEAST_READ = 100;
 
+/** K of a curve that does not tell its temperature: 50 °C. Common practice, no source. */
+export const CURVE_AT = 323.15;
+/** The points of the stack's own curve, rising currents; undefined where none is stated that can be used. */
+export function ownCurve(q: View): readonly { readonly volts: number; readonly current: number; readonly temperature: number }[] | undefined {
+    const given = q.rows('curve').map(r => ({ volts: r.get('y')?.number ?? NaN, current: r.get('x')?.number ?? NaN, told: r.get('temperature')?.number ?? NaN }));
+    let temperature = given.find(p => p.told === p.told)?.told ?? CURVE_AT;
+    const points = given.map(({ volts, current, told }) => ({ volts, current, temperature: (temperature = told === told ? told : temperature) }))
+        .filter(p => p.volts > 0 && p.current > 0 && p.temperature > 273.15 && p.temperature < HOTTEST).sort((a, b) => a.current - b.current);
+    const rises = points.every((p, i) => i === 0 || (p.current > points[i - 1].current && (p.volts > points[i - 1].volts || p.temperature > points[i - 1].temperature)));
+    return points.length && rises ? points : undefined;
+}
+/** The stack as described, with its own curve in place of what kinetics and lye would give; their dependence on temperature stays. */
+export const curvedMake = defineModel<StackMake | undefined>({
+    name: 'stack-curved', of: 'stack', meaning: 'The stack as numbers, its own measured curve in place of the laws where one is stated.',
+    solve(q) {
+        const make = q.model(stackMake);
+        const source = q.model(sourceModel);
+        const points = ownCurve(q);
+        if (!points || !usable(make, source)) return make;
+        const at = (m: StackMake, p: typeof points[number]) => remembered(m, source!, p.temperature, p.temperature, p.current);
+        const miss = (m: StackMake, p: typeof points[number]) => p.volts / m.cells - at(m, p).cellVoltage;
+        // The first point moves the Tafel lines, so that the curve still ends at the rest voltage; the others add what is then left, at
+        // the current that the plates carry in the mean. A second round takes in that this current moves with them.
+        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]) };
+        const density = points.map(p => Math.max(LEAST_EFFICIENT, at(first, p).bypassEfficiency) * p.current / make.groups / make.area);
+        if (density.some((d, i) => i > 0 && d <= density[i - 1])) return first;
+        const extra = points.map((p, i) => (i ? miss(first, p) : 0));
+        const bent: StackMake = { ...first, curve: { density, extra } };
+        return { ...bent, curve: { density, extra: points.map((p, i) => extra[i] + miss(bent, p)) } };
+    },
+});
+/** Least share of the current that plates are taken to carry, where a stated curve is laid over them. Own choice. */
+const LEAST_EFFICIENT = 0.1;
+
 export interface BenchReading {
     readonly part: View;
     /** V for one cell: read less worked out, at the same current and temperature. */
@@ -483,7 +591,7 @@ export interface BenchReading {
 }
 /** The newest reading that says volts, amperes and temperature of a stack; undefined where there is none. */
 export function benchReading(q: View): BenchReading | undefined {
-    const make = q.model(stackMake);
+    const make = q.model(curvedMake);
     const source = q.model(sourceModel);
     if (!usable(make, source)) return undefined;
     const seen = (r: View, name: string) => r.seen(`${q.name}.${name}`);
@@ -499,15 +607,16 @@ export function benchReading(q: View): BenchReading | undefined {
     const read = volts / make.cells;
     const expected = remembered(make, source!, temperature, temperature, current).cellVoltage;
     const shift = read - expected;
-    return { part, shift, read, expected, current, taken: current / make.groups / make.area >= LEAST_READ && Math.abs(shift) <= UNLIKELY };
+    return { part, shift, read, expected, current, taken: !make.curve && current / make.groups / make.area >= LEAST_READ && Math.abs(shift) <= UNLIKELY };
 }
-/** The stack as described, its curve shifted by the newest reading at the bench. */
+/** The stack as described: by its own curve, else by the laws shifted by the newest reading at the bench, else by the laws alone. */
 export const tunedMake = defineModel<StackMake | undefined>({
-    name: 'stack-tuned', of: 'stack', meaning: 'The stack as numbers, its curve shifted by the newest reading at the bench.',
+    name: 'stack-tuned', of: 'stack', meaning: 'The stack as numbers, by its own curve, or its curve shifted by the newest reading at the bench.',
     solve(q) {
-        const make = q.model(stackMake);
+        const make = q.model(curvedMake);
         const reading = benchReading(q);
-        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
+        const measured = make?.curve || reading?.taken;
+        return make && measured ? { ...make, offset: make.offset + (reading?.taken ? reading.shift : 0) + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
     },
 });
 
@@ -551,3 +660,12 @@ export const lowLoad: Model<OperatingPoint | undefined> = defineModel<OperatingP
         return remembered(make, source!, normal.room, normal.temperature, lowest === lowest ? lowest : LOW_LOAD * normal.current, q.nearby(lowLoad));
     },
 });
+/** Current beyond an end of the stated curve from which it is told, as a share. Own choice. */
+const AT_THE_END = 0.02;
+/** Whether the stack works below or above its own curve; undefined within it, and where none is stated. */
+export function beyondCurve(q: View): 'below' | 'above' | undefined {
+    const points = ownCurve(q);
+    const p = q.model(operatingPoint);
+    if (!points || !p || !(p.current > 0)) return undefined;
+    return p.current < (1 - AT_THE_END) * points[0].current ? 'below' : p.current > (1 + AT_THE_END) * points.at(-1)!.current ? 'above' : undefined;
+}

@@ -3,9 +3,12 @@
  * amperes over volts. Read from whatever the text describes: a bought supply, a transformer with a rectifier, a battery,
  * modules, with the leads and diodes on the way.
  */
-import { crestVolts, pulsedCurrent, rectifiedMean, diodesInPath, solarCurrent, type RectifierCircuit } from '../physics/supply.js';
+import { clearSkyOnFace } from '../physics/sun.js';
+import { crestVolts, diodesInPath, ironPhosphateRestVolts, leadAcidRestVolts, pulsedCurrent, rectifiedMean, smoothedWave, solarCurrent, voltsPerTurn, type RectifierCircuit } from '../physics/supply.js';
+import { copperResistivity } from '../physics/wiring.js';
 import { leadsResistanceOf, leadsToStack } from './leads-model.js';
 import { defineModel } from './define.js';
+import { ROOM } from './surroundings.js';
 import type { View } from './view.js';
 
 /** A source as the operating point needs it. */
@@ -45,12 +48,18 @@ const BATTERY_EFFICIENCY = 0.95;
 export const BATTERY_RESISTANCE_PER_VOLT = 0.02 / 51.2;
 /** V without load over V at the rated current of a transformer, where only one is stated. Common practice, no source. */
 export const UNLOADED_OVER_RATED = 1.08;
-/**
- * How much more than its own resistance a winding costs, when a capacitor is charged in short pulses, and under a three-phase bridge,
- * where two windings carry the current in turn. Common practice, no source.
- */
-const CAPACITOR_PULSES = 3;
+/** How much more than its own resistance a winding costs under a three-phase bridge, where two windings carry the current in turn, and
+ *  when three phases charge a capacitor in short pulses. Common practice, no source. */
 const THREE_PHASE = 1.8;
+const CAPACITOR_PULSES = 3;
+/** A at which a smoothed wave is followed where the winding tells no rated current. Own choice. */
+const USUAL_LOAD = 10;
+/** Hz of the mains where none is said. */
+export const USUAL_MAINS = 50;
+/** K, 75 °C: copper of a winding after hours. Common practice, no source. */
+const WINDING_WARM = 348.15;
+/** V of one cell of a battery on its plate. */
+const CELL_ON_PLATE: Readonly<Record<string, number>> = { 'lead-acid': 2, LFP: 3.2 };
 /** Ω, least of a winding with its leads: real ones are never without. */
 const LEAST_WINDING = 1e-4;
 /** V that a converter makes at most where only its current is stated: the ceiling for extra-low direct voltage (IEC 61140, from memory). */
@@ -58,8 +67,15 @@ const CONVERTER_CEILING = 120;
 /** Best current over short-circuit current, best volts over open-circuit volts, and growth in 1/K, of usual silicon modules: data sheets,
  *  from memory. */
 const SILICON = { current: 0.94, volts: 0.82, currentGrowth: 0.0005, voltsGrowth: -0.003 } as const;
-/** Full sun, W/m², and cells in it 25 K above air of 20 °C, K. */
-const FULL_SUN = { irradiance: 1000, temperature: 318.15 } as const;
+/** Full sun, W/m², and how much warmer than the air cells are in it, K: data sheets, from memory. */
+const FULL_SUN = 1000;
+const CELLS_WARMER = 25;
+/** rad from south, west positive, of the words for where panels look. */
+const LOOKS: Readonly<Record<string, number>> = {
+    south: 0, 'south-west': Math.PI / 4, west: Math.PI / 2, 'north-west': 3 * Math.PI / 4, north: Math.PI, 'north-east': -3 * Math.PI / 4, east: -Math.PI / 2, 'south-east': -Math.PI / 4, flat: 0,
+};
+/** Hour angles that are looked at for the best of the day, rad: each half hour from six to six. */
+const HOURS = Array.from({ length: 25 }, (_, i) => (i - 12) * Math.PI / 24);
 
 /** Which part of a rig feeds its stack: what stands first on the current path, else the only source there is. */
 export function sourceParts(q: View): View[] {
@@ -82,17 +98,71 @@ export const sourceModel = defineModel<Source | undefined>({
             case 'transformer':
                 return transformerSource(q, supply, common);
             case 'battery': {
-                const open = supply.num('voltage');
-                const cells = supply.maybe('internal-resistance', open * BATTERY_RESISTANCE_PER_VOLT);
+                const open = batteryRest(supply);
+                const cells = supply.maybe('internal-resistance', supply.num('voltage') * BATTERY_RESISTANCE_PER_VOLT);
                 return { ...common, kind: 'voltage', open, crest: supply.maybe('full', open), limit: Infinity, limited: false, resistance: cells, efficiency: BATTERY_EFFICIENCY };
             }
             case 'panels':
-                return panelSource(supply, common);
+                return panelSource(q, supply, common);
             default:
                 return supplySource(supply, common);
         }
     },
 });
+
+/** V at rest: by its charge where that is said of a lead-acid or iron phosphate one, else as on its plate. */
+export function batteryRest(battery: View): number {
+    const plate = battery.num('voltage');
+    const charge = battery.maybe('charge');
+    const sort = battery.word('sort') ?? '';
+    const cells = Math.round(plate / (CELL_ON_PLATE[sort] ?? NaN));
+    if (charge !== charge || !(cells > 0)) return plate;
+    return sort === 'LFP' ? ironPhosphateRestVolts(charge, cells) : leadAcidRestVolts(charge, cells);
+}
+/** Turns of the secondary by the iron; NaN where its section is not known. */
+export function secondaryTurns(transformer: View): number {
+    const each = voltsPerTurn(transformer.maybe('mains.frequency', USUAL_MAINS), transformer.maybe('flux'), transformer.maybe('core-area'));
+    return transformer.maybe('secondary-unloaded', UNLOADED_OVER_RATED * transformer.maybe('secondary')) / each;
+}
+/** Ω of the secondary, warm, by its wire; NaN where turns, wire or turn are not known. */
+export function secondaryResistance(transformer: View): number {
+    return secondaryTurns(transformer) * transformer.maybe('mean-turn') * copperResistivity(WINDING_WARM) / transformer.maybe('wire');
+}
+/** W/m² on the panels: the brightest hour that the site tells, else the best of a clear day at the equinox by latitude and where they look, else full sun. */
+export function panelLight(q: View, panels: View): number {
+    const told = q.the('site')?.rows('sun').map(r => r.get('value')?.number ?? NaN).filter(n => n === n) ?? [];
+    if (told.length) return Math.max(...told);
+    const latitude = q.the('site')?.maybe('latitude') ?? NaN;
+    const looks = panels.word('facing');
+    if (latitude !== latitude || !looks) return FULL_SUN;
+    const tilt = looks === 'flat' ? 0 : panels.maybe('facing.tilt', Math.abs(latitude));
+    return Math.max(...HOURS.map(hour => clearSkyOnFace(latitude, 0, hour, tilt, LOOKS[looks] ?? 0)));
+}
+/** K of the cells in that light, air of an ordinary day. */
+export function panelTemperature(q: View, light: number): number {
+    return (q.the('site')?.maybe('temperature') ?? ROOM) + CELLS_WARMER * light / FULL_SUN;
+}
+/** The wave of a winding on its smoothing capacitor at a current, V and A; undefined where nothing smooths one or two pulses a period. */
+export function smoothing(q: View, transformer: View, current: number): ReturnType<typeof smoothedWave> | undefined {
+    const rectifier = q.the('rectifier');
+    const circuit = rectifier?.word('circuit') ?? 'bridge';
+    const capacitance = q.the('capacitor')?.maybe('capacitance', 0) ?? 0;
+    if (!(capacitance > 0) || (circuit !== 'bridge' && circuit !== 'centre-tap' && circuit !== 'half-wave')) return undefined;
+    const unloaded = transformer.maybe('secondary-unloaded', UNLOADED_OVER_RATED * transformer.num('secondary'));
+    const drop = diodesInPath[circuit] * (rectifier?.maybe('forward-drop', RECTIFIER_DIODE) ?? RECTIFIER_DIODE);
+    return smoothedWave(unloaded, transformer.maybe('mains.frequency', USUAL_MAINS), capacitance, current, drop, Math.max(LEAST_WINDING, windingOf(transformer)), circuit === 'half-wave' ? 1 : 2);
+}
+/** A, rated, and Ω of a secondary: by its volts without and with load, else by its wire. */
+function ratedCurrent(transformer: View): number {
+    return transformer.maybe('secondary-current', transformer.maybe('power') / transformer.maybe('secondary'));
+}
+function windingOf(transformer: View): number {
+    const wound = transformer.said('secondary-unloaded') ? NaN : secondaryResistance(transformer);
+    if (wound === wound) return wound;
+    const secondary = transformer.num('secondary');
+    const rated = ratedCurrent(transformer);
+    return rated > 0 ? Math.max(0, (transformer.maybe('secondary-unloaded', UNLOADED_OVER_RATED * secondary) - secondary) / rated) : 0;
+}
 
 type Common = Pick<Source, 'part' | 'leads' | 'diodes' | 'formFactor'>;
 
@@ -128,16 +198,22 @@ function transformerSource(q: View, transformer: View, common: Common): Source {
     const drop = rectifier?.maybe('forward-drop', RECTIFIER_DIODE) ?? RECTIFIER_DIODE;
     const secondary = transformer.num('secondary');
     const unloaded = transformer.maybe('secondary-unloaded', UNLOADED_OVER_RATED * secondary);
-    const rated = transformer.maybe('secondary-current', transformer.maybe('power') / secondary);
-    const winding = rated > 0 ? Math.max(0, (unloaded - secondary) / rated) : 0;
+    const winding = windingOf(transformer);
     const capacitance = q.the('capacitor')?.maybe('capacitance', 0) ?? 0;
     const efficiency = USUAL_EFFICIENCY;
     if (circuit === 'none' || !(circuit in rectifiedMean)) {
         return { ...common, kind: 'voltage', open: unloaded, crest: Math.SQRT2 * unloaded, limit: Infinity, limited: false, resistance: winding, efficiency };
     }
     const crest = crestVolts(circuit, unloaded, drop);
+    const rated = ratedCurrent(transformer);
+    const load = rated > 0 ? rated : USUAL_LOAD;
+    const [half, full] = [smoothing(q, transformer, load / 2), smoothing(q, transformer, load)];
+    if (half && full && full.mean < half.mean) {
+        // The mean sags nearly straight with the current; the line through half and full load, which falls short of the crest without any.
+        const sag = (half.mean - full.mean) / (load / 2);
+        return { ...common, kind: 'voltage', open: half.mean + sag * load / 2, crest, limit: Infinity, limited: false, resistance: sag, efficiency };
+    }
     if (capacitance > 0) {
-        // A large capacitor keeps the crest; the mean sags with the current by the winding's resistance.
         return { ...common, kind: 'voltage', open: crest, crest, limit: Infinity, limited: false, resistance: CAPACITOR_PULSES * winding, efficiency };
     }
     if (circuit === 'three-phase-bridge') {
@@ -145,18 +221,20 @@ function transformerSource(q: View, transformer: View, common: Common): Source {
         return { ...common, kind: 'voltage', open, crest, limit: Infinity, limited: false, resistance: THREE_PHASE * winding, efficiency };
     }
     const r = Math.max(LEAST_WINDING, winding + common.leads);
-    const half = circuit === 'half-wave' ? 0.5 : 1;
+    const share = circuit === 'half-wave' ? 0.5 : 1;
     return {
         ...common, leads: 0, kind: 'pulses', open: crest, crest, limit: Infinity, limited: false, resistance: r, efficiency,
-        currentAt: volts => half * pulsedCurrent(crest, volts + common.diodes, r).mean,
+        currentAt: volts => share * pulsedCurrent(crest, volts + common.diodes, r).mean,
         formFactor: volts => {
             const p = pulsedCurrent(crest, volts + common.diodes, r);
-            return p.mean > 0 ? (p.rms / p.mean) / Math.sqrt(half) : 1;
+            return p.mean > 0 ? (p.rms / p.mean) / Math.sqrt(share) : 1;
         },
     };
 }
 
-function panelSource(panels: View, common: Common): Source {
+function panelSource(q: View, panels: View, common: Common): Source {
+    const light = panelLight(q, panels);
+    const temperature = panelTemperature(q, light);
     const count = panels.maybe('count', 1);
     const series = panels.maybe('wiring.series', 1);
     const parallel = panels.maybe('wiring.parallel', Math.max(1, count / series));
@@ -165,11 +243,11 @@ function panelSource(panels: View, common: Common): Source {
     const shortEach = panels.num('short-circuit');
     const module = {
         shortCircuit: shortEach, openCircuit: openEach, bestCurrent: best?.get('x')?.number ?? SILICON.current * shortEach, bestVolts: best?.get('y')?.number ?? SILICON.volts * openEach,
-        currentGrowth: SILICON.currentGrowth, voltsGrowth: SILICON.voltsGrowth,
+        currentGrowth: SILICON.currentGrowth, voltsGrowth: panels.maybe('temperature-coefficient', SILICON.voltsGrowth * openEach) / openEach,
     };
     return {
-        ...common, kind: 'current', open: series * openEach, crest: series * openEach, limit: parallel * shortEach, limited: true, resistance: 0, efficiency: 1,
-        currentAt: volts => parallel * Math.max(0, solarCurrent(module, (volts + common.diodes) / series, FULL_SUN.irradiance, FULL_SUN.temperature)),
+        ...common, kind: 'current', open: series * openEach, crest: series * openEach, limit: parallel * shortEach * Math.max(1, light / FULL_SUN), limited: true, resistance: 0, efficiency: 1,
+        currentAt: volts => parallel * Math.max(0, solarCurrent(module, (volts + common.diodes) / series, light, temperature)),
     };
 }
 

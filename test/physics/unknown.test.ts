@@ -16,6 +16,7 @@ import * as permeation from '../../language/physics/permeation.js';
 import * as polarisation from '../../language/physics/polarisation.js';
 import * as separator from '../../language/physics/separator.js';
 import * as solids from '../../language/physics/solids.js';
+import * as sun from '../../language/physics/sun.js';
 import * as supply from '../../language/physics/supply.js';
 import * as vapour from '../../language/physics/vapour.js';
 import * as ventilation from '../../language/physics/ventilation.js';
@@ -46,6 +47,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         gasFraction: [0.05, 0.1, 1.2, 0.2], bubbleDrift: [0.07, 1000, 1], slugDrift: [0.02], liftPressure: [0.2, 0.4, 1200],
         circuitDrop: [1e-5, passages, 1200, 1e-3], circuitFlow: [line, rise, 100], riserDrive: [riser, 5e-5, 1e-5],
             liftedFlow: [riser, 5e-5],
+        loopFlow: [{ riser, cellArea: 2e-3, cellHeight: 0.1, clear: passages, mixed: passages }, 5e-5],
         thermosiphonFlow: [9, 0.5, 0.008, 2, 990, 5e-4, 1],
     },
     combustion: {
@@ -88,6 +90,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         rayleighOfAir: [330, 293, 0.3, 1e5], nusseltUpright: [1e7, 0.7], nusseltUprightLaminar: [1e7, 0.7],
             nusseltCylinder: [1e6, 0.7],
         freeFilm: [330, 293, 0.3, 1e5], radiation: [330, 293, 0.9], surfaceLoss: [330, 293, 1, 0.3, 0.9], shortFilm: [40, 0.2],
+        firstSteady: [line, 0, 100, 3, 1e-6], steadyMargin: [1, 2], tippingPoint: [(t: number) => t - t * t / 40, 0, 100, 3],
         steadyTemperature: [() => 100, (t: number) => t - 290, 290, 400], timeConstant: [1e5, 5],
             temperatureAfter: [290, 330, 100, 1000],
         meanDifference: [20, 10], counterflowEffectiveness: [1, 0.5], parallelEffectiveness: [1, 0.5],
@@ -141,9 +144,13 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         droop: [30, 0, 27, 20], loadedVolts: [30, 0.1, 10], operatingCurrent: [line, rise, 100],
             rectifiedVolts: ['bridge', 12, 0.7],
         crestVolts: ['bridge', 12, 0.7], rippleFactor: [1.11], capacitorRipple: [10, 50, 0.01], capacitorCurrent: [32, 20],
-        pulsedCurrent: [34, 25, 0.3], voltsPerTurn: [50, 1.2, 2e-3], continuousCurrent: [80, 0.2], leadAcidRestVolts: [0.5, 6],
+        pulsedCurrent: [34, 25, 0.3], smoothedWave: [20, 50, 0.01, 5, 1.8, 0.05], ironPhosphateRestVolts: [0.5, 16], leadAcidTime: [3.6e5, 0.8, 10, 1.2],
+        voltsPerTurn: [50, 1.2, 2e-3], continuousCurrent: [80, 0.2], leadAcidRestVolts: [0.5, 6],
         solarCurrent: [module_, 20, 800, 310], singleDiodeCurrent: [12, 1.03, 3.5e-6, 48, 1.2, 980, 318],
         curveCurrent: [[0, 1], [1, 0], 0.5], currentSourceMeetsStack: [line, rise, 10],
+    },
+    sun: {
+        sunHeightSine: [0.8, 0, 0.3], sunOnFace: [0.8, 0, 0.3, 0.6, 0.1], clearSky: [0.7], clearSkyOnFace: [0.8, 0, 0.3, 0.6, 0.1],
     },
     vapour: {
         vapourPerDryGas: [1e4, 1e5], vapourFlow: [1e-3, 1e4, 1e5], dewPoint: [2000], condensate: [1e-3, 1e4, 1e5, 290, 1e5],
@@ -176,7 +183,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
 const files: Record<string, object> = {
     balloon, bypassLadder, circulation, combustion, compression, crossover, flow, gasVolume, gases, heat, hydrogen,
         hydrostatics, lye,
-    permeation, polarisation, separator, solids, supply, vapour, ventilation, water, waterSplitting, wiring,
+    permeation, polarisation, separator, solids, sun, supply, vapour, ventilation, water, waterSplitting, wiring,
 };
 
 /** Every number in an answer. */

@@ -1,7 +1,7 @@
 /** Current, volts and what they are made of, at the operating point. */
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
 import { defineQuantity } from '../define.js';
-import { coldStart, hottestPoint, operatingPoint, type OperatingPoint } from '../operating-point.js';
+import { beyondCurve, coldStart, hottestPoint, operatingPoint, type OperatingPoint } from '../operating-point.js';
 import { sourceModel } from '../source.js';
 import { airPressureOf } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -35,7 +35,8 @@ export default [
             const p = q.model(operatingPoint);
             if (!p) return NaN;
             const remarks = p.limitedBy === 'too few volts' ? ['The source has too few volts for this stack: no current flows.'] : p.runsAway ? ['No steady temperature below boiling was found.'] : [];
-            return { value: p.current, remarks };
+            const side = beyondCurve(q);
+            return { value: p.current, remarks: side ? [...remarks, `This lies ${side} the curve that the stack states; from its end on the model goes on.`] : remarks };
         },
     }),
     defineQuantity({

@@ -1,10 +1,10 @@
 /** The electrical side: source, rectifier, capacitor, leads, fuse. */
-import { windingFactors, capacitorCurrent, diodesInPath, type RectifierCircuit } from '../../physics/supply.js';
+import { windingFactors, capacitorCurrent, diodesInPath, leadAcidTime, voltsPerTurn, type RectifierCircuit } from '../../physics/supply.js';
 import { bleedTime, chargeEnergy } from '../../physics/combustion.js';
 import { roughAmpacity } from '../../physics/wiring.js';
 import { defineQuantity } from '../define.js';
 import { leadsResistanceOf, leadsToStack } from '../leads-model.js';
-import { BATTERY_RESISTANCE_PER_VOLT, SERIES_DIODE, UNLOADED_OVER_RATED } from '../source.js';
+import { BATTERY_RESISTANCE_PER_VOLT, batteryRest, panelLight, panelTemperature, secondaryResistance, secondaryTurns, SERIES_DIODE, smoothing, UNLOADED_OVER_RATED, USUAL_MAINS } from '../source.js';
 import type { View } from '../view.js';
 
 /** K/W, from the junction of a bolted bridge through paste to its sink: data sheets, from memory. */
@@ -37,6 +37,14 @@ const diodes = (q: View) => {
     const c = circuit(q);
     return c === 'none' ? 0 : diodesInPath[c];
 };
+/** V RMS of each turn on the iron. */
+const turnVolts = (q: View) => voltsPerTurn(q.maybe('mains.frequency', USUAL_MAINS), q.maybe('flux'), q.num('core-area'));
+/** The wave on a smoothing capacitor at the current of the stack. */
+const wave = (q: View) => {
+    const transformer = q.the('transformer');
+    const current = stackCurrent(q);
+    return transformer && current === current ? smoothing(q, transformer, current) : undefined;
+};
 /** V, crest of the winding without load. */
 const crest = (q: View) => Math.SQRT2 * (q.the('transformer')?.maybe('secondary-unloaded', UNLOADED_OVER_RATED * (q.the('transformer')?.num('secondary') ?? NaN)) ?? NaN);
 
@@ -52,6 +60,24 @@ export default [
         const converter = converterOf(q);
         return converter ? drawn(converter) : stackCurrent(q);
     } }),
+    defineQuantity({ name: 'rest-voltage', of: 'battery', measure: 'voltage', meaning: 'Voltage after an hour of rest at the charge stated; on its plate where none is. What a lead-acid or iron phosphate one shows.', formula: 'table of volts against charge x cells', source: 'battery table, second-hand; iron phosphate: makers\' sheets, from memory; ± 0.05 V for six lead cells', shownAt: 'charge', shownAs: 'at rest', work: q => batteryRest(q) }),
+    defineQuantity({ name: 'time-to-empty', of: 'battery', measure: 'time', unit: 'h', meaning: 'Time until it is empty at the working current, from the charge stated (from full where none is). A lead-acid one gives less charge the more current it gives.', formula: 'capacity x charge / current; lead-acid: x (twenty-hour current / current)^0.2', source: 'definition; Peukert 1897, exponent 1.2 from memory', shownAt: 'capacity', shownAs: 'lasts', work: q => {
+        const charge = q.maybe('charge', 1);
+        const current = q.q('working-current');
+        if (!(current > 0)) return NaN;
+        return q.word('sort') === 'lead-acid' ? leadAcidTime(q.num('capacity'), charge, current) : q.num('capacity') * charge / current;
+    } }),
+    defineQuantity({ name: 'irradiance', of: 'panels', measure: 'irradiance', meaning: 'Light on the panels at the best hour: the brightest that the site tells, else that of a clear day at the equinox by the latitude and where they look, else full sun.', formula: 'straight light of the clear sky on the tilted face and a tenth of it from the sky', source: 'Meinel 1976, Kasten & Young 1989, Duffie & Beckman, from memory; ± 10 % on clear days', shownAt: 'facing', shownAs: 'light', work: q => panelLight(q, q) }),
+    defineQuantity({ name: 'cell-temperature', of: 'panels', measure: 'temperature', meaning: 'Temperature of the solar cells in that light on an ordinary day: warm cells give fewer volts.', formula: 'air + 25 K x light / full sun', source: 'data sheets, from memory, ± 5 K', work: q => panelTemperature(q, q.q('irradiance')) }),
+    defineQuantity({ name: 'volts-per-turn', of: 'transformer', measure: 'voltage', meaning: 'Voltage of one turn on this iron.', formula: '4.44 x frequency x flux density x iron', source: 'induction, exact for a sine', shownAt: 'core-area', shownAs: 'each turn', work: turnVolts }),
+    defineQuantity({ name: 'primary-turns', of: 'transformer', measure: 'number', meaning: 'Turns of the primary for its mains on this iron. Fewer drive the iron into saturation.', formula: 'mains voltage / volts per turn', source: 'induction', work: q => q.num('mains.voltage') / turnVolts(q) }),
+    defineQuantity({ name: 'secondary-turns', of: 'transformer', measure: 'number', meaning: 'Turns of the secondary for its voltage without load; of each half if it is centre-tapped.', formula: 'secondary without load / volts per turn', source: 'induction', shownAt: 'core-area', shownAs: 'secondary', work: q => (q.num('core-area') > 0 ? secondaryTurns(q) : NaN) }),
+    defineQuantity({ name: 'secondary-resistance', of: 'transformer', measure: 'resistance', unit: 'mohm', meaning: 'Resistance of the secondary by its wire, copper at 75 °C. Where the plate tells no volts without load, it sets the droop.', formula: 'turns x length of a turn x resistivity / section', source: 'IEC 60028', shownAt: 'wire', shownAs: '', work: q => (q.num('wire') > 0 && q.num('mean-turn') > 0 && q.num('core-area') > 0 ? secondaryResistance(q) : NaN) }),
+    defineQuantity({ name: 'ripple', of: 'capacitor', measure: 'voltage', meaning: 'How far the volts on it swing at the working current, from crest to trough.', formula: 'rectified sine through winding and diodes into the capacitor, current drawn steadily, step by step', source: 'Kirchhoff; held against a circuit simulation', shownAt: 'capacitance', shownAs: 'ripple', work: q => {
+        const w = wave(q);
+        return w ? w.most - w.least : NaN;
+    } }),
+    defineQuantity({ name: 'lowest-voltage', of: 'capacitor', measure: 'voltage', meaning: 'Volts on it in the trough at the working current.', formula: 'as capacitor.ripple', source: 'as capacitor.ripple', work: q => wave(q)?.least ?? NaN }),
     defineQuantity({ name: 'plug-power', of: ['supply', 'transformer'], measure: 'power', meaning: 'Power at the plug for the stack.', formula: 'as stack.plug-power', source: 'definition', work: q => q.the('stack')?.q('plug-power') ?? NaN }),
     defineQuantity({ name: 'crest-voltage', of: 'transformer', measure: 'voltage', meaning: 'Highest instantaneous voltage of the winding without load; a tenth more on high mains.', formula: '√2 x unloaded secondary', source: 'textbook', shownAt: 'secondary', shownAs: 'crest', work: q => Math.SQRT2 * q.maybe('secondary-unloaded', UNLOADED_OVER_RATED * q.num('secondary')) }),
     defineQuantity({ name: 'winding-current', of: 'transformer', measure: 'current', meaning: 'RMS current in the winding at the working current of the stack: pulses heat it more than the mean tells.', formula: 'stack current x form factor; stack current / 0.62 with a capacitor', source: 'rectifier guide of a transformer maker; closed form for pulses', work: q => {

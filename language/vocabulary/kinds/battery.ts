@@ -8,6 +8,7 @@ export default kind({
     properties: {
         sort: words(['LFP', 'lead-acid', 'NMC', 'NiMH', 'other'], 'What it is made of. It decides how far it may be emptied and what a short does.', { called: { lifepo4: 'LFP', lead: 'lead-acid', agm: 'lead-acid', gel: 'lead-acid' } }),
         capacity: quantity('charge', 'Charge that it gives from full to empty, as on its plate.', { fact: true, usual: '1 Ah..5000 Ah', example: '${1:100 Ah}' }),
+        charge: quantity('fraction', 'How full it is at the start. With it the voltage at rest and the time until it is empty are worked out; without it the voltage on its plate counts.', { usual: '5 %..100 %', positive: true, example: '${1:80 %}' }),
         voltage: quantity('voltage', 'Nominal voltage, as on its plate.', { usual: '1 V..120 V', example: '${1:24 V}' }),
         empty: quantity('voltage', 'Voltage at which it counts as empty. Below it most batteries are harmed.', { usual: '1 V..120 V', example: '${1:22 V}' }),
         full: quantity('voltage', 'Voltage when it is full, while charging ends.', { usual: '1 V..150 V', example: '${1:28 V}' }),

@@ -19,6 +19,9 @@ export default kind({
         'return-port': quantity('length', 'How deep under the level the lye leaves for the stack. When the level falls to it, gas goes down the return.', {
             assume: ['50 mm', 'a usual depth'], usual: '10 mm..500 mm',
         }),
+        'inlet-port': quantity('length', 'Height above the foot at which gas and lye come in from the stack. Above the level, the gas must lift the lye that far, and little gas lifts none.', {
+            usual: '10 mm..1500 mm', example: '${1:200 mm}',
+        }),
         divider: quantity('length', 'For a vessel shared by both gases: how far its dividing wall reaches under the lowest level.', { neverAssumed: true }),
         outlet: quantity('length', 'Bore of the gas outlet. Narrow outlets carry lye mist along.', { assume: ['8 mm', 'a usual hose size'], usual: '3 mm..25 mm' }),
         demister: yesNo('Something that catches droplets below the outlet.', { assume: ['no', 'nothing said'] }),

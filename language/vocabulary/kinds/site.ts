@@ -38,6 +38,7 @@ export default kind({
         }),
         hottest: quantity('temperature', 'Hottest it gets there, sun included.', { assume: ['40 °C', 'a summer day under a sunny roof', '± 5 K'], usual: '10 °C..60 °C' }),
         temperature: quantity('temperature', 'Air temperature on an ordinary day.', { assume: ['20 °C', 'a mild day indoors', '± 8 K'], usual: '-30 °C..50 °C' }),
+        latitude: quantity('angle', 'How far from the equator, north positive. With where the panels look it gives their light on a clear day.', { positive: false, usual: '-66°..66°', example: '${1:48°}' }),
         altitude: quantity('length', 'Height above the sea. The air pressure follows from it if it is not given.', {
             assume: ['0 m', 'sea level; a higher site matters from a few hundred metres up', '± 300 m'], positive: false, usual: '-50 m..4500 m', unit: 'm',
         }),

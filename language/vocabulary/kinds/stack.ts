@@ -1,4 +1,4 @@
-import { count, facts, kind, part, quantity, size, slot, words, yesNo } from '../define.js';
+import { count, facts, kind, part, quantity, rows, size, slot, words, yesNo } from '../define.js';
 import { materialsFor } from '../materials.js';
 
 const plates = materialsFor('plate');
@@ -48,6 +48,10 @@ export default kind({
         lye: part(['lye'], 'Its lye, if there is more than one in the rig.', {}),
         current: quantity('current', 'Current wanted of it, through all groups together. Gas follows the current.', { usual: '0.05 A..1000 A', example: '${1:15 A}' }),
         temperature: quantity('temperature', 'Temperature at which it is to be worked out, if not the one that settles.', { usual: '0 °C..100 °C' }),
+        curve: rows([slot('y', 'voltage'), 'at', slot('x', 'current'), 'and?', slot('temperature', 'temperature', true)],
+            'Its own curve, as measured: volts of the whole stack at a current and a temperature of the lye. It counts before every model; a point without a temperature has that of the one before.', {
+                fact: true, example: '${1:19.6 V} at ${2:4 A} and ${3:50 °C}, ${4:22.1 V} at ${5:16 A}',
+            }),
         'max-temperature': quantity('temperature', 'Highest temperature of its weakest wetted part.', { assume: ['60 °C', 'what common plastics bear; say yours'], usual: '20 °C..150 °C', example: '${1:60 °C}' }),
         'heat-capacity': quantity('heat-capacity', 'Heat that warms stack and lye by one kelvin, if measured.', { fact: true }),
         'heat-loss': quantity('thermal-conductance', 'Heat lost for each kelvin over the room, if measured.', { fact: true, example: '${1:6 W/K}' }),

@@ -1,7 +1,16 @@
+import type { View } from '../../../quantities/view.js';
 import { show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { stackGuards } from '../../guards.js';
+
+/** Thermal margin below which the edge is told, as a share: the losses are known to ± 30 %. */
+const THIN = 0.3;
+/** How a stack got so hot, where warmth feeds itself; nothing where it simply makes more heat than it can lose. */
+function tips(v: View, room: number): string {
+    const edge = v.maybeQ('runaway-room');
+    return edge < room ? ` (warmth feeds itself: from about ${show(v.maybeQ('runaway-current'), 'A', 2)} on the heat outgrows the losses, until vapour carries it off)` : '';
+}
 
 export default defineRule({
     name: 'stack-overheats',
@@ -15,15 +24,29 @@ export default defineRule({
     check(v, tell) {
         const hot = v.result('steady-temperature');
         const limit = v.num('max-temperature');
-        if (!hot || !(hot.value > Math.min(limit, 343.15))) return;
+        if (!hot) return;
+        if (!(hot.value > Math.min(limit, 343.15))) {
+            const margin = v.maybeQ('thermal-margin');
+            const edge = margin < THIN ? v.maybeQ('runaway-room') : NaN;
+            if (edge === edge) {
+                tell({
+                    at: v.at(), severity: 'warning',
+                    message: `On the hottest day it settles at about ${show(hot.value, '°C', 2)}, but near the edge: nothing limits the current, and ` +
+                        `in a room above about ${show(edge, '°C', 2)} the heat grows faster than it is led away. A current limit below ` +
+                        `${show(v.maybeQ('runaway-current'), 'A', 2)} keeps it from running away.`,
+                });
+            }
+            return;
+        }
+        const room = v.the('site')?.maybe('hottest') ?? 313.15;
         const assumed = v.says('max-temperature') === 'assumed';
         const above = hot.value > limit;
         const runsAway = hot.remarks.some(r => /No steady/.test(r));
         const at = assumed ? v.at() : v.at('max-temperature');
         const early = !tell.reached('drawn');
         const settles = runsAway
-            ? 'On the hottest day it finds no steady temperature below boiling'
-            : `On the hottest day it settles at about ${show(hot.value, '°C', 2)}`;
+            ? `On the hottest day it finds no steady temperature below boiling${tips(v, room)}`
+            : `On the hottest day it settles at about ${show(hot.value, '°C', 2)}${tips(v, room)}`;
         const than = above ? `${show(limit, '°C', 2)} is allowed${assumed ? ' (assumed)' : ''}` : '70 °C is warm for home-made joints';
         const guard = stackGuards(v, `${v.name}.temperature`, 'above').find(g => g.at <= limit + 0.5);
         const cold = hot.low <= Math.min(limit, 343.15);
@@ -38,7 +61,6 @@ export default defineRule({
             return;
         }
         const supply = v.the('supply');
-        const room = v.the('site')?.maybe('hottest') ?? 313.15;
         const current = v.maybeQ('current-hot');
         // A straight line to the room, a tenth less because surfaces that are less warm lose less for each kelvin.
         const allowed = Math.floor(2 * 0.9 * current * (limit - room) / (hot.value - room)) / 2;
