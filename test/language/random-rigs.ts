@@ -91,15 +91,23 @@ export function rigsOfEverySource(each: number, seed: number): string[] {
     const kinds = [/^supply/m, /^battery/m, /^panels/m, /^capacitor/m, /^rectifier(?![^]*^capacitor)/m];
     return kinds.flatMap(kind => many.filter(t => kind.test(t)).slice(0, each));
 }
+// One reader for all texts: what two of them have in common is read once.
+let shown = '';
+let others: (file: string) => string | undefined = () => undefined;
+const reader = new Analyst(file => (file === 'a.rig' ? shown : others(file)));
+const pageOf = (text: string) => {
+    shown = text;
+    return reader.page('a.rig')!;
+};
 /** Quantities of a text without the judgement of the rules: many times quicker. `other` gives the texts of other files. */
 export function workingsOf(text: string, other: (file: string) => string | undefined = () => undefined): Workings {
-    const analyst = new Analyst(file => (file === 'a.rig' ? text : other(file)));
-    return new Workings(assemble(analyst.page('a.rig')!, file => analyst.page(file)));
+    others = other;
+    return new Workings(assemble(pageOf(text), file => reader.page(file)));
 }
 
 /** The first part of a kind in a text, written in it. */
 export function partOf(text: string, kind: string): Part | undefined {
-    return new Analyst(() => text).page('a.rig')?.parts.find(p => p.kind?.name === kind);
+    return pageOf(text).parts.find(p => p.kind?.name === kind);
 }
 /** The text with one property of the first part of a kind set to a value; undefined where there is no such part to write in. */
 export function withProperty(text: string, property: string, value: string): string | undefined {
