@@ -118,7 +118,7 @@ function off(ours: number, o: Outside): string {
     if (Math.abs(d) < NOTHING * by) return '0';
     return `${d > 0 ? '+' : '−'}${figure(Math.abs(d), 2)}${size(o) > 0 ? ` (${figure(100 * Math.abs(d) / by, 2)} %)` : ''}`;
 }
-const limit = (w: Within) => (typeof w === 'number' ? `± ${figure(w, 3)}` : `± ${figure(100 * w.share, 3)} %`);
+const limit = (w: Within) => (typeof w !== 'number' ? `± ${figure(100 * w.share, 3)} %` : w > 0 ? `± ${figure(w, 3)}` : 'nothing beyond');
 const cell = (s: string) => s.replace(/\|/g, '\\|');
 const line = (cells: readonly string[]) => `| ${cells.map(cell).join(' | ')} |`;
 
