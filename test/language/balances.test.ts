@@ -106,12 +106,15 @@ function energyBalances(w: ReturnType<typeof worked>, text: string): void {
     }
     const most = Number.isFinite(source.limit) ? source.limit : Math.min(20000 * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
     if (p.limitedBy === 'current limit') same(p.current, most, EXACT, 'the limit is what flows');
-    else if (p.limitedBy === 'volts' && !source.currentAt) {
-        const left = (amperes: number) => source.open - source.diodes - (source.resistance + source.leads) * amperes - solveStack(make, source, p.room, p.temperature, amperes).voltage;
+    else if (p.limitedBy === 'volts') {
+        const left = (amperes: number) => {
+            const stack = solveStack(make, source, p.room, p.temperature, amperes).voltage;
+            return source.currentAt ? source.currentAt(stack) - amperes : source.open - source.diodes - (source.resistance + source.leads) * amperes - stack;
+        };
         const near = Math.min(2e-5 * most, p.current / 2);
-        expect(left(p.current - near), 'with a little less current volts are left').toBeGreaterThanOrEqual(0);
-        expect(left(p.current + near), 'a little more asks more volts than there are').toBeLessThanOrEqual(0);
-    } else if (p.limitedBy === 'volts') expect(Math.abs(source.currentAt!(p.voltage) - p.current), 'the source gives what the stack takes').toBeLessThanOrEqual(most * 0.01);
+        expect(left(p.current - near), 'with a little less current the source has more to give').toBeGreaterThanOrEqual(0);
+        expect(left(p.current + near), 'a little more is more than it has').toBeLessThanOrEqual(0);
+    }
     const wires = (w.q('leads.drop') + (text.includes('\ndiode') ? 0.8 : 0)) * p.current;
     if (w.rig.parts.has('supply')) same(w.q('supply.working-voltage') * p.current, w.q('stack.power') + wires, EXACT, 'power at the terminals: stack, leads and diode');
     if (w.q('stack.hydrogen-rate') > 0) {
@@ -127,6 +130,8 @@ function numbersAreNumbers(w: ReturnType<typeof worked>): void {
         expect(r.low <= r.value && r.value <= r.high, what).toBe(true);
     }
 }
+/** A, what counts as no current. */
+const NOTHING = 1e-3;
 const whyNone = new Set(['supply-below-reversible', 'supply-below-useful-voltage', 'numbers-wait', 'cannot-check-a-hazard', 'outside-usual-range', 'impossible-geometry']);
 
 describe('random sound rigs', () => {
@@ -137,7 +142,8 @@ describe('random sound rigs', () => {
         fc.assert(fc.property(soundRig, text => {
             const w = worked(text);
             numbersAreNumbers(w);
-            if (!(w.q('stack.current') > 0)) {
+            // Plates that carry next to nothing hold no voltage: so little is no operating point.
+            if (!(w.q('stack.current') > NOTHING)) {
                 none++;
                 expect(analyseText(text, { today: '2026-06-15' }).findings.filter(f => whyNone.has(f.rule)).map(f => f.rule), 'a finding says why no current flows').not.toEqual([]);
                 return;
