@@ -518,10 +518,10 @@ export function remembered(make: StackMake, source: Source, room: number, temper
     }
     return p;
 }
-/** Whether a stack and a source are known well enough to be solved: sizes above 0, lye below 50 wt%, a source with volts. */
+/** Whether a stack and a source are known well enough to be solved: sizes above 0, lye below 50 wt%, a source with volts and no limit below 0. */
 export function usable(make: StackMake | undefined, source: Source | undefined): make is StackMake {
     return !!make && !!source && [make.cells, make.groups, make.area, make.gap, make.strength, make.portBore, make.portLength, make.manifoldBore].every(n => n === n && n >= 0)
-        && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && make.cells <= MOST_CELLS;
+        && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && !(source.limit < 0) && make.cells <= MOST_CELLS;
 }
 
 /** K, hottest and coldest air where no site is described; a site has its own assumption. Common practice, no source. */
