@@ -14,6 +14,8 @@ const MARK = '≈ ';
 const MOST = 4;
 /** A spread is shown where it is this large a share of the number: there the number alone would promise too much. */
 const WIDE = 0.05;
+/** K, the same of a temperature. */
+const WIDE_WARMTH = 3;
 
 const inlayHints: Feature = {
     name: 'inlay-hints',
@@ -100,6 +102,6 @@ function tooltip(results: readonly Result[]): InlayHint['tooltip'] {
 }
 function label(r: Result): string {
     const name = r.quantity.shownAs ?? r.quantity.name;
-    const wide = r.high - r.low > 2 * WIDE * Math.abs(r.value);
+    const wide = r.high - r.low > 2 * (r.quantity.measure === 'temperature' ? WIDE_WARMTH : WIDE * Math.abs(r.value));
     return `${name ? `${name} ` : ''}${showResult(r)}${wide ? ` ${showHalf(r)}` : ''}`;
 }
