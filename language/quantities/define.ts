@@ -27,16 +27,30 @@ export interface Quantity {
     readonly absolute?: boolean;
     /** A few words before the number in the hint; the name if left out. */
     readonly shownAs?: string;
-    /** SI value; NaN if unknown. With bounds where the law or its inputs leave a spread. */
-    readonly work: (q: View) => number | Spread;
+    /** SI value; NaN if unknown. Its ± is not worked out here: it follows from tolerances, assumptions and {@link Doubt}s that it reads. */
+    readonly work: (q: View) => number | Remarked;
 }
-/** A value with the bounds between which it lies with about 95 % confidence. */
-export interface Spread {
+/** A value with things to tell beside it: a correlation used outside its range, a simplification that matters here. */
+export interface Remarked {
     readonly value: number;
-    readonly low?: number;
-    readonly high?: number;
-    /** Things to tell beside the number: a correlation used outside its range, a simplification that matters here. */
-    readonly remarks?: readonly string[];
+    readonly remarks: readonly string[];
+}
+/**
+ * What a law itself leaves open, as one number of which about 95 % of all cases lie within the half width. A law reads it by
+ * `q.doubt(d)`, which is 0 when things are worked out as they are expected, and carries it into its result: as volts, as a factor
+ * `1 + q.doubt(d)`, as a ratio `Math.exp(q.doubt(d))`.
+ */
+export interface Doubt {
+    /** In a few words, as it stands in a list of what matters: 'surface of the electrodes'. */
+    readonly name: string;
+    /** Half width where it is always the same: V, K, or a share; natural logarithm of the factor for a ratio. */
+    readonly half?: number;
+    /** How the half width is told: '30 %', 'a factor of 3'; its own number with `unit` if left out. */
+    readonly told?: string;
+    /** Its law goes further one way than the other. */
+    readonly uneven?: boolean;
+    readonly unit?: string;
+    readonly source: string;
 }
 /**
  * Something solved as a whole, of which quantities show the pieces: the operating point. Not shown by itself; its inputs
@@ -51,6 +65,9 @@ export interface Model<T> {
 
 export function defineQuantity(q: Quantity): Quantity {
     return q;
+}
+export function defineDoubt(d: Doubt): Doubt {
+    return d;
 }
 export function defineModel<T>(m: Model<T>): Model<T> {
     return m;

@@ -6,7 +6,7 @@ import { measures, saysDimension } from '../units/dimension.js';
 import { digits, withUnit } from '../units/format.js';
 import { fromSi } from '../units/unit.js';
 import { capital, evaluate, inMeasure, isTrouble, tookState, type Amount, type Trouble } from '../values/evaluate.js';
-import type { Node, NodeOf } from '../values/parse-value.js';
+import { parseValue, type Node, type NodeOf } from '../values/parse-value.js';
 import type { Expectation } from '../rig/rig.js';
 import type { Workings } from './workings.js';
 
@@ -17,6 +17,11 @@ export interface Weighed {
     readonly holds?: boolean;
     /** Holds, or fails, for every value within the bounds of the left side. */
     readonly sure?: boolean;
+    /** SI, on one scale: the left side, and what it is compared with. */
+    readonly left?: number;
+    readonly limits?: readonly number[];
+    /** Writes an SI value of the left side in the unit of the limit. */
+    readonly say?: (si: number) => string;
     /** The left side in the unit of the limit: '2.31 V', with '± 0.15 V' where it is a worked-out one with bounds. */
     readonly now?: string;
     readonly plusMinus?: string;
@@ -28,6 +33,13 @@ export interface Weighed {
     readonly troubles: readonly Trouble[];
 }
 
+/** A comparison that stands in no text: `stack.voltage < 24 V`. Undefined if it is none. */
+export function expectationOf(text: string): Expectation | undefined {
+    const value = parseValue(text);
+    const span = { file: '', start: 0, end: text.length };
+    return value.list[0]?.[0]?.is === 'operation' && comparisons.has(value.list[0][0].op) && !value.problems.length ? { span, text, value, valueSpan: span, overTime: false, broken: false } : undefined;
+}
+const comparisons: ReadonlySet<string> = new Set(['<', '<=', '>', '>=', '=', 'between']);
 /** Weighs one expectation at rest. Expectations over time, in variants and after events are not weighed. */
 export function weigh(workings: Workings, e: Expectation): Weighed {
     // What it read the first time is not noted again.
@@ -43,7 +55,7 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
     if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing, troubles };
     const work = (n: Node | undefined): Amount | undefined => {
         if (!n) return undefined;
-        const w = evaluate(n, workings.resolver());
+        const w = evaluate(n, workings.resolver(true));
         if (!isTrouble(w)) return w;
         if (w.code !== 'unknown') troubles.push(w);
         else if (w.message) missing.push(...w.message.split(', ').filter(m => !missing.includes(m)));
@@ -73,9 +85,10 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
     const met = (x: number) => compare(node.op, x, brought, exactness(node));
     const holds = left.si === left.si ? met(left.si) : undefined;
     const half = (left.high - left.low) / 2;
+    const say = (si: number) => (shown ? withUnit(fromSi(si, shown), shown, 3) : digits(si, 3));
     return {
         node, holds, sure: holds === undefined ? undefined : met(left.low) === holds && met(left.high) === holds, missing, troubles, stateTaken,
-        now: shown ? withUnit(fromSi(left.si, shown), shown, 3) : digits(left.si, 3),
+        left: left.si, limits: brought, say, now: say(left.si),
         plusMinus: half > 0 ? (shown ? withUnit(half / shown.factor, shown, 2) : digits(half, 2)) : undefined,
     };
 }

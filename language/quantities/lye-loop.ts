@@ -39,6 +39,7 @@ export interface LoopStack {
     readonly solute: Solute;
     readonly strength: number;
     readonly pressure: number;
+    readonly liftFactor: number;
 }
 
 /** m, from the cells up to the column where the text tells no heights, and hose beside what stands upright. Common practice, no source. */
@@ -103,7 +104,7 @@ export function circulation(loop: Loop, stack: LoopStack, temperature: number, g
     const channel: Passage = { bore: stack.manifoldBore, length: stack.cells * stack.pitch / 2, parallel: stack.groups, fittings: ENTRY_AND_EXIT };
     const clear: Passage[] = [port, channel, { bore: loop.returnBore, length: loop.returnLength, parallel: 1, fittings: WITH_BENDS }];
     if (loop.coolerLength > 0) clear.push({ bore: loop.coolerBore, length: loop.coolerLength, parallel: 1, fittings: ENTRY_AND_EXIT });
-    return loopFlow({
+    return stack.liftFactor * loopFlow({
         riser: {
             bore: loop.riserBore, height: loop.riserHeight, submergence: loop.submergence, density, viscosity, drift: slugDrift(loop.riserBore),
             fittings: WITH_BENDS,

@@ -12,6 +12,7 @@ import type { Entry, Part, Path, Rig } from '../rig/rig.js';
 import { pathEnds } from '../rig/assemble.js';
 import { nothingFound } from '../rig/paths.js';
 import { controlKeys, FoundControls } from '../rig/controls.js';
+import type { Spread } from './spread.js';
 import type { Given, Input, Result, Workings } from './workings.js';
 
 /** Something that can be read while something else is worked out. */
@@ -55,7 +56,7 @@ export class GivenCell extends Cell {
     }
 }
 /** An input of a kept result, without the texts that it came from. */
-export type Trace = Pick<Input, 'label' | 'key' | 'value' | 'text' | 'unit' | 'status'> & { readonly part: string };
+export type Trace = Pick<Input, 'label' | 'key' | 'value' | 'text' | 'unit' | 'status' | 'doubt'> & { readonly part: string };
 
 /** A quantity or a model of a part, as it last came out. */
 export class WorkedCell<T> extends Cell {
@@ -85,6 +86,7 @@ export class PartRecord {
     readonly givens = new Map<string, GivenCell>();
     readonly results = new Map<string, WorkedCell<Kept>>();
     readonly models = new Map<string, WorkedCell<{ solution: unknown }>>();
+    readonly spreads = new Map<string, WorkedCell<Spread>>();
     /** Revision in which its own block last said another thing. */
     own = 0;
     private following = false;
@@ -123,7 +125,7 @@ export class PartRecord {
     }
 }
 /** What is kept of a quantity. */
-export type Kept = Pick<Result, 'value' | 'low' | 'high' | 'missing' | 'remarks' | 'rests'>;
+export type Kept = Pick<Result, 'value' | 'missing' | 'remarks' | 'rests'>;
 
 /** What is kept of one rig from one reading to the next. */
 export class Memory {

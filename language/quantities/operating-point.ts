@@ -9,12 +9,13 @@ import { counterflowHeat, firstSteady, steadyMargin, surfaceLoss } from '../phys
 import { interpolate } from '../physics/interpolate.js';
 import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity, type Solute } from '../physics/lye.js';
 import {
-    gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, pressedExtra, restVoltage,
+    afterOneReading, gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, pressedExtra, restVoltage,
     separators, surfaces, type CellMake, type SurfaceName,
 } from '../physics/polarisation.js';
 import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
-import { defineModel } from './define.js';
+import { defineModel, type Model } from './define.js';
+import { bubbleDoubt, conductivityDoubt, liftDoubt, lossDoubt, outletDoubt, pressedDoubt, readingDoubt, separatorDoubt, surfaceDoubt } from './doubts.js';
 import { circulation, readLoop, sidesOf, type Loop, type Side } from './lye-loop.js';
 import { sourceModel, type Source } from './source.js';
 import { airPressureOf, ROOM, WATER_DENSITY } from './surroundings.js';
@@ -37,9 +38,16 @@ export interface StackMake {
     readonly separatorResistance: number;
     readonly separatorNumber: number;
     readonly separatorThickness: number;
-    /** Half widths of the separator's number as factors. */
-    readonly separatorLow: number;
-    readonly separatorHigh: number;
+    /** What the laws leave open, as it is taken: factors on the resistance of the separator, on the conductivity of the lye, on what bubbles
+     *  add and on the heat that surfaces lose (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
+    readonly separatorFactor: number;
+    readonly conductivityFactor: number;
+    readonly bubbleFactor: number;
+    readonly lossFactor: number;
+    /** Factor on the lye that gas lifts. */
+    readonly liftFactor: number;
+    readonly pressed: number;
+    readonly outletGas: number;
     readonly solute: Solute;
     readonly strength: number;
     /** Ports side by side from a cell to one channel, with their bore and length, m; bore of a channel, m. */
@@ -54,8 +62,6 @@ export interface StackMake {
     readonly conductance: number;
     /** V, what a bench reading or the first point of a stated curve adds to the offset of the surface. */
     readonly offset: number;
-    /** Whether that comes from a reading or a curve. */
-    readonly read?: boolean;
     /** What the stack's own curve adds to that: V of a cell over A/m² of its plates, rising; its end values beyond. */
     readonly curve?: { readonly density: readonly number[]; readonly extra: readonly number[] };
     /** Pa above vacuum, in both gas spaces. */
@@ -119,9 +125,11 @@ export interface OperatingPoint {
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
     /** 1 where the heat does not grow with the temperature, 0 where it grows as fast as what is lost; NaN where the temperature was given. */
-    readonly margin: number;
+    readonly margin: () => number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
+    /** W/K: how what is made less what is led away changes with the temperature; below 0 where the point is stable. */
+    readonly balanceSlope: () => number;
 }
 
 /**
@@ -145,6 +153,8 @@ export const EMISSIVITY = 0.9;
 const MOST_CURRENT_DENSITY = 20000;
 /** A, below this a source with too few volts is taken to send nothing. */
 const LEAST_CURRENT = 1e-3;
+/** K, how close a steady temperature is found: far closer than it is known, so that small differences can be told. */
+const CLOSE = 0.005;
 /** K, ramp of a thermostat: it switches, and over hours the mean lies a few kelvin above its point. Common practice, no source. */
 const THERMOSTAT_RAMP = 4;
 
@@ -154,22 +164,23 @@ const THERMOSTAT_RAMP = 4;
  * @param make          the stack, usable as {@link usable} tells
  * @param source        what feeds it
  * @param room          K
- * @param temperature   K, where it is fixed (cold start, stated); otherwise the heat balance decides, to 0.02 K
+ * @param temperature   K, where it is fixed (cold start, stated); otherwise the heat balance decides, to {@link CLOSE}
  * @param fixedCurrent  A, where the current is fixed; otherwise source and stack agree on it, to 1e-5 of the most that can flow
+ * @param near          the solution of a make that differs by a little: where to begin
  * @returns the solution; `runsAway` where even at {@link HOTTEST} more heat is made than led away
  *
  * Volts carry the surface's ± (0.08 .. 0.2 V a cell), the warming ± 30 %. Laws and sources: those of the physics it calls.
  */
-export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number): OperatingPoint {
-    let start: Float64Array | undefined;
-    let near = 0;
+export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number, near?: OperatingPoint): OperatingPoint {
+    let start: Float64Array | undefined = near?.ladder.plates.length === make.cells - 1 ? near.ladder.plates : undefined;
+    let crossing = near?.limitedBy === 'volts' ? near.current : 0;
     const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
-    const at = (T: number) => {
+    const solveAt = (T: number) => {
         const cell = cellAt(make, T);
-        const conductivity = lyeConductivity(make.solute, make.strength, T);
+        const conductivity = conductivityOf(make, T);
         const inlet = passageResistance(make.portLength, make.ports * Math.PI / 4 * make.portBore ** 2, conductivity);
         const segment = passageResistance(make.pitch, Math.PI / 4 * make.manifoldBore ** 2, conductivity);
-        const gas = gasResistanceFactor(OUTLET_GAS);
+        const gas = gasResistanceFactor(make.outletGas);
         const lower: Channel = { port: inlet, segment };
         const upper: Channel = { port: inlet * gas, segment: segment * gas };
         const channels = [lower, lower, upper, upper];
@@ -203,15 +214,15 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
                 limitedBy = 'current limit';
             } else {
                 // The crossing moves little from one temperature to the next: it is looked for near the last one first.
-                const [low, high] = [0.93 * near, Math.min(most, 1.07 * near)];
-                if (near > 0 && excess(low) > 0 && excess(high) < 0) {
-                    current = near = findRoot(excess, low, high, most * 1e-5);
+                const [low, high] = [0.93 * crossing, Math.min(most, 1.07 * crossing)];
+                if (crossing > 0 && excess(low) > 0 && excess(high) < 0) {
+                    current = crossing = findRoot(excess, low, high, most * 1e-5);
                     limitedBy = 'volts';
                 } else if (!(excess(least) > 0)) {
                     current = 0;
                     limitedBy = 'too few volts';
                 } else {
-                    current = near = findRoot(excess, least, most, most * 1e-5);
+                    current = crossing = findRoot(excess, least, most, most * 1e-5);
                     limitedBy = 'volts';
                 }
             }
@@ -219,44 +230,39 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         const { ladder, cell: used, volts } = stackAt(current);
         return { current, limitedBy, ladder, cell: used, volts, conductivity, port: inlet };
     };
-    const hydrogenOf = (p: ReturnType<typeof at>) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
-    const heatOf = (T: number, p: ReturnType<typeof at>) => {
+    let latest: { T: number; p: ReturnType<typeof solveAt> } | undefined;
+    const at = (T: number) => (latest?.T === T ? latest : (latest = { T, p: solveAt(T) })).p;
+    const hydrogenOf = (p: ReturnType<typeof solveAt>) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
+    const heatOf = (T: number, p: ReturnType<typeof solveAt>) => {
         if (!(p.current > 0)) return 0;
         const moles = hydrogenOf(p);
         const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, T));
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
     };
-    const lossOf = (T: number) => make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY);
-    const lyeFlowOf = (T: number, p: ReturnType<typeof at>): Record<Side, number> => {
+    const lossOf = (T: number) => make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
+    const lyeFlowOf = (T: number, p: ReturnType<typeof solveAt>): Record<Side, number> => {
         const moles = hydrogenOf(p);
         return { hydrogen: circulation(make.loops.hydrogen, make, T, moles), oxygen: circulation(make.loops.oxygen, make, T, moles / 2) };
     };
-    const coolingOf = (T: number, p: ReturnType<typeof at>) => {
+    const coolingOf = (T: number, p: ReturnType<typeof solveAt>) => {
         const c = make.cooler;
         if (!c || T <= c.waterTemperature || T <= c.startsAt) return 0;
         const share = Math.min(1, (T - c.startsAt) / THERMOSTAT_RAMP);
         const flow = lyeFlowOf(T, p);
         return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, T, c.waterTemperature);
     };
+    const balance = (t: number) => heatOf(t, at(t)) - lossOf(t) - coolingOf(t, at(t));
     let T = temperature ?? NaN;
     let runsAway = false;
     if (temperature === undefined) {
-        const balance = (t: number) => {
-            const p = at(t);
-            return heatOf(t, p) - lossOf(t) - coolingOf(t, p);
-        };
         const low = room + 0.01;
-        const steady = firstSteady(balance, low, HOTTEST, SEARCH_STEP, 0.02);
+        const soon = near && !near.runsAway ? oneStep(balance, near, low) : undefined;
+        const steady = soon ?? firstSteady(balance, low, HOTTEST, SEARCH_STEP, CLOSE);
         runsAway = steady === Infinity;
         T = runsAway ? HOTTEST : steady > low ? steady : room;
     }
+    let slope: number | undefined;
     const p = at(T);
-    const lost = (t: number, q: typeof p) => lossOf(t) + coolingOf(t, q);
-    let margin = temperature === undefined ? runsAway ? 0 : 1 : NaN;
-    if (margin === 1 && p.limitedBy === 'volts' && T > room) {
-        const warmer = at(T + 1);
-        margin = steadyMargin(heatOf(T + 1, warmer) - heatOf(T, p), lost(T + 1, warmer) - lost(T, p));
-    }
     const each = p.current / make.groups;
     const j = each / make.area;
     const heat = heatOf(T, p);
@@ -269,19 +275,44 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
-        formFactor: source.formFactor(p.volts), runsAway, margin, ladder: p.ladder, cell: p.cell,
+        formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
+        balanceSlope: () => (slope ??= (balance(T + 0.25) - balance(T - 0.25)) / 0.5),
+        margin: () => {
+            if (temperature !== undefined || runsAway) return runsAway ? 0 : NaN;
+            if (p.limitedBy !== 'volts' || !(T > room)) return 1;
+            // From the solution again, so that nothing hangs on what was asked before.
+            start = p.ladder.plates;
+            crossing = p.current;
+            latest = undefined;
+            const growth = (f: (t: number) => number) => (f(T + 0.25) - f(T - 0.25)) / 0.5;
+            const made = growth(t => heatOf(t, at(t)));
+            return steadyMargin(made, made - growth(balance));
+        },
     };
 }
 
+/** Part of an imbalance that one step may leave. */
+const LEFT_OVER = 0.1;
+/** The temperature of a balance that differs by a little from one that is solved, by its slope there; undefined if one step is not enough. */
+function oneStep(balance: (T: number) => number, near: OperatingPoint, low: number): number | undefined {
+    const f = balance(near.temperature);
+    const T = near.temperature - f / near.balanceSlope();
+    if (!(T > low && T < HOTTEST)) return undefined;
+    return Math.abs(T - near.temperature) <= CLOSE || Math.abs(balance(T)) <= LEFT_OVER * Math.abs(f) ? T : undefined;
+}
+/** S/m, clear lye. */
+function conductivityOf(make: StackMake, T: number): number {
+    return make.conductivityFactor * lyeConductivity(make.solute, make.strength, T);
+}
 /** One cell at a temperature, without the bubbles that its current will make. */
 function cellAt(make: StackMake, T: number): CellMake {
-    const conductivity = lyeConductivity(make.solute, make.strength, T);
+    const conductivity = conductivityOf(make, T);
     const vapour = lyeVapourPressure(make.solute, make.strength, T);
-    const separator = make.separatorResistance > 0
+    const separator = make.separatorFactor * (make.separatorResistance > 0
         // A stated resistance is a sheet at 25 °C in strong lye: it falls as the lye conducts better.
         ? make.separatorResistance * lyeConductivity('KOH', TEST_LYE.strength, TEST_LYE.temperature) / conductivity
-        : layerResistance(make.separatorThickness, conductivity, make.separatorNumber);
-    const pressed = make.gap === 0 ? pressedExtra.usual : 0;
+        : layerResistance(make.separatorThickness, conductivity, make.separatorNumber));
+    const pressed = make.gap === 0 ? make.pressed : 0;
     return {
         temperature: T, rest: restVoltage(T, make.pressure, vapour, waterActivity(make.solute, make.strength, T)),
         anode: nickelKinetics.anode, cathode: nickelKinetics.cathode,
@@ -298,7 +329,7 @@ function gasInGap(make: StackMake, j: number, T: number, molesPerCharge: number)
 function withBubbles(make: StackMake, cell: CellMake, j: number, conductivity: number): CellMake {
     if (make.gap <= 0 || !(j > 0)) return cell;
     const factor = (molesPerCharge: number) => gasResistanceFactor(gasInGap(make, j, cell.temperature, molesPerCharge));
-    const extra = layerResistance(make.gap, conductivity) * (factor(1 / (2 * FARADAY)) + factor(1 / (4 * FARADAY)) - 2);
+    const extra = make.bubbleFactor * layerResistance(make.gap, conductivity) * (factor(1 / (2 * FARADAY)) + factor(1 / (4 * FARADAY)) - 2);
     return { ...cell, areaResistance: cell.areaResistance + extra };
 }
 
@@ -400,16 +431,25 @@ export const stackMake = defineModel<StackMake | undefined>({
         // Vessels and hoses lose more than the stack itself.
         const shell = (c: View) => Math.PI * c.maybe('bore', USUAL_COLUMN.bore) * c.maybe('height', USUAL_COLUMN.height);
         const vessels = columns.length ? BESIDE_COLUMNS * columns.reduce((sum, c) => sum + shell(c), 0) : VESSELS_TO_STACK * stackOutside;
+        const surface = surfaceOf(q);
+        const separatorOff = separator ? q.doubt(separatorDoubt, 1, `${percent(make.low)} to ${percent(make.high)}`) : 0;
+        const pressedOff = gap === 0 ? q.doubt(pressedDoubt) : 0;
         return {
-            cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface: surfaceOf(q),
+            cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface,
             separatorResistance: separator?.maybe('area-resistance', 0) ?? 0, separatorNumber: make.macMullin, separatorThickness: sheet,
-            separatorLow: make.low, separatorHigh: make.high, solute, strength,
+            separatorFactor: separatorOff < 0 ? 1 + separatorOff * (1 - make.low) : 1 + separatorOff * (make.high - 1),
+            conductivityFactor: 1 + lye.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt),
+            pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
+            outletGas: OUTLET_GAS + q.doubt(outletDoubt), solute, strength,
             ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
-            outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: 0,
-            pressure: airPressureOf(q), ...coolersOf(q),
+            outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: q.doubt(surfaceDoubt, surfaces[surface].plusMinus),
+            pressure: airPressureOf(q), liftFactor: Math.exp(q.doubt(liftDoubt)), ...coolersOf(q),
         };
     },
 });
+
+/** '+15 %' for a factor of 1.15. */
+const percent = (factor: number) => `${factor < 1 ? '-' : '+'}${Math.round(100 * Math.abs(factor - 1))} %`;
 
 /** All coolers of a stack as one, where there are any, and how the lye goes round. Several in a row count by their tubes together. */
 function coolersOf(q: View): Pick<StackMake, 'cooler' | 'loops'> {
@@ -448,7 +488,9 @@ const MOST_CELLS = 5000;
 
 const solved = new Map<string, OperatingPoint>();
 /** Equal inputs have one solution: an edit elsewhere in the text costs nothing here. */
-export function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number): OperatingPoint {
+export function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number, near?: OperatingPoint): OperatingPoint {
+    // What was begun from another solution differs from it within the tolerance: nothing may hang on what was looked at before.
+    if (near) return solveStack(make, source, room, temperature, current, near);
     const probe = source.currentAt ? [source.currentAt(0), source.currentAt(0.8 * source.open)] : [];
     const key = JSON.stringify([make, source.kind, source.open, source.limit, source.resistance, source.leads, source.diodes, probe, room, temperature, current]);
     let p = solved.get(key);
@@ -478,8 +520,6 @@ export function usualRoom(q: View): number {
     return Math.min(high === high ? high : ROOM, Math.max(low === low ? low : ROOM, ROOM));
 }
 
-/** V for one cell, with about 95 % confidence, after one reading: how far seven measured stacks stray from a curve through one of their points. */
-export const AFTER_READING = 0.05;
 /** V for one cell: further off than this no surface explains a reading, and it is told instead of taken. Common practice, no source. */
 export const UNLIKELY = 0.25;
 /** A/m²: a reading below it says little of the rest of the curve. Own choice, no source. */
@@ -508,7 +548,7 @@ export const curvedMake = defineModel<StackMake | undefined>({
         const miss = (m: StackMake, p: typeof points[number]) => p.volts / m.cells - at(m, p).cellVoltage;
         // The first point moves the Tafel lines, so that the curve still ends at the rest voltage; the others add what is then left, at
         // the current that the plates carry in the mean. A second round takes in that this current moves with them.
-        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]), read: true };
+        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]) + q.doubt(readingDoubt, AFTER_CURVE) };
         const density = points.map(p => Math.max(LEAST_EFFICIENT, at(first, p).bypassEfficiency) * p.current / make.groups / make.area);
         if (density.some((d, i) => i > 0 && d <= density[i - 1])) return first;
         const extra = points.map((p, i) => (i ? miss(first, p) : 0));
@@ -516,6 +556,8 @@ export const curvedMake = defineModel<StackMake | undefined>({
         return { ...bent, curve: { density, extra: points.map((p, i) => extra[i] + miss(bent, p)) } };
     },
 });
+/** V for one cell, half width along a curve of several points: how far seven measured stacks stray from the laws once shifted is the most of it. */
+const AFTER_CURVE = 0.03;
 /** Least share of the current that plates are taken to carry, where a stated curve is laid over them. Own choice. */
 const LEAST_EFFICIENT = 0.1;
 
@@ -557,40 +599,40 @@ export const tunedMake = defineModel<StackMake | undefined>({
     solve(q) {
         const make = q.model(curvedMake);
         const reading = benchReading(q);
-        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift, read: true } : make;
+        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
     },
 });
 
-export const operatingPoint = defineModel<OperatingPoint | undefined>({
+export const operatingPoint: Model<OperatingPoint | undefined> = defineModel<OperatingPoint | undefined>({
     name: 'operating-point', of: 'stack', meaning: 'Current, volts, bypass and temperature in a room of 20 °C, after hours, solved together.',
     solve(q) {
         const make = q.model(tunedMake);
         const source = q.model(sourceModel);
         if (!usable(make, source)) return undefined;
         const stated = q.says('temperature') === 'stated' ? q.num('temperature') : undefined;
-        return remembered(make, source!, usualRoom(q), stated);
+        return remembered(make, source!, usualRoom(q), stated, undefined, q.nearby(operatingPoint));
     },
 });
-export const hottestPoint = defineModel<OperatingPoint | undefined>({
+export const hottestPoint: Model<OperatingPoint | undefined> = defineModel<OperatingPoint | undefined>({
     name: 'operating-point-hottest', of: 'stack', meaning: 'The same on the hottest day of the site.',
     solve(q) {
         const make = q.model(tunedMake);
         const source = q.model(sourceModel);
         const room = q.the('site')?.num('hottest') ?? HOT_DAY;
-        return usable(make, source) ? remembered(make, source!, room) : undefined;
+        return usable(make, source) ? remembered(make, source!, room, undefined, undefined, q.nearby(hottestPoint)) : undefined;
     },
 });
-export const coldStart = defineModel<OperatingPoint | undefined>({
+export const coldStart: Model<OperatingPoint | undefined> = defineModel<OperatingPoint | undefined>({
     name: 'operating-point-cold', of: 'stack', meaning: 'The first minutes of a start on the coldest day of the site.',
     solve(q) {
         const make = q.model(tunedMake);
         const source = q.model(sourceModel);
         const room = q.the('site')?.num('coldest') ?? COLD_DAY;
-        return usable(make, source) ? remembered(make, source!, room, room) : undefined;
+        return usable(make, source) ? remembered(make, source!, room, room, undefined, q.nearby(coldStart)) : undefined;
     },
 });
 /** At the lowest current that the controls allow, still warm. */
-export const lowLoad = defineModel<OperatingPoint | undefined>({
+export const lowLoad: Model<OperatingPoint | undefined> = defineModel<OperatingPoint | undefined>({
     name: 'operating-point-low', of: 'stack', meaning: 'At the lowest current allowed, warm.',
     solve(q) {
         const make = q.model(tunedMake);
@@ -598,7 +640,7 @@ export const lowLoad = defineModel<OperatingPoint | undefined>({
         const normal = q.model(operatingPoint);
         const lowest = q.the('routine')?.maybe('lowest-current') ?? NaN;
         if (!usable(make, source) || !normal || !(normal.current > 0)) return undefined;
-        return remembered(make, source!, normal.room, normal.temperature, lowest === lowest ? lowest : LOW_LOAD * normal.current);
+        return remembered(make, source!, normal.room, normal.temperature, lowest === lowest ? lowest : LOW_LOAD * normal.current, q.nearby(lowLoad));
     },
 });
 /** Current beyond an end of the stated curve from which it is told, as a share. Own choice. */

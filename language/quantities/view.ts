@@ -7,7 +7,7 @@ import type { Part, Rig, Span } from '../rig/rig.js';
 import type { Paths } from '../rig/paths.js';
 import type { Controls } from '../rig/controls.js';
 import type { Given, Result, Workings } from './workings.js';
-import type { Model } from './define.js';
+import type { Doubt, Model } from './define.js';
 
 export class View {
     constructor(private readonly workings: Workings, private readonly own: Part) {}
@@ -124,6 +124,14 @@ export class View {
     /** Something solved as a whole. */
     model<T>(m: Model<T>): T {
         return this.workings.model(this.own, m);
+    }
+    /** The same in a rig that differs by a little, as a place to start from; undefined if there is none. */
+    nearby<T>(m: Model<T>): T | undefined {
+        return this.workings.nearby(this.own, m);
+    }
+    /** How far off a law is supposed to be: 0 as things are expected, ± `half` at its bounds; `told` where its bounds differ by make. */
+    doubt(d: Doubt, half = d.half ?? NaN, told = d.told): number {
+        return this.workings.doubt(this.own, d, half, told);
     }
 
     // ---- other parts --------------------------------------------------------------------------------------------

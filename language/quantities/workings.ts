@@ -9,13 +9,15 @@ import { match, type Fact, type Facts, type Matched } from '../values/match.js';
 import { nearest, offering } from '../values/nearest.js';
 import { parseValue, type ParsedValue } from '../values/parse-value.js';
 import { matchCached } from '../rig/read-page.js';
-import { Controls } from '../rig/controls.js';
+import { Controls, type FoundControls } from '../rig/controls.js';
 import { Paths } from '../rig/paths.js';
 import type { Entry, Expectation, Part, Problem, Rig, Span } from '../rig/rig.js';
 import type { Property } from '../vocabulary/define.js';
-import type { Model, Quantity, Spread } from './define.js';
+import { type Doubt, type Model, type Quantity, type Remarked } from './define.js';
 import { quantityOf } from './index.js';
 import { GivenCell, WorkedCell, type Cell, type Kept, type Memory, type PartRecord, type Trace } from './memory.js';
+import { Spreads, toldHalf, type Root, type Spread } from './spread.js';
+import { Supposed } from './supposed.js';
 import { View } from './view.js';
 
 export type Status = 'stated' | 'like' | 'assumed' | 'none' | 'unknown' | 'silent' | 'broken';
@@ -40,16 +42,20 @@ export interface Input {
     readonly value: number;
     readonly text?: string;
     readonly unit: string;
-    readonly status: Status | 'computed';
+    /** 'doubt': what a law leaves open; its value is the half width. */
+    readonly status: Status | 'computed' | 'doubt';
     readonly result?: Result;
     readonly given?: Given;
+    readonly doubt?: Doubt;
 }
 export interface Result {
     readonly quantity: Quantity;
     readonly part: Part;
     readonly value: number;
+    /** Bounds between which about 95 % of all cases lie; worked out when they are asked for. */
     readonly low: number;
     readonly high: number;
+    readonly spread: Spread;
     readonly status: 'computed' | 'unknown';
     readonly inputs: readonly Input[];
     /** What would have to be said for it to be known. */
@@ -68,7 +74,8 @@ export function guessesIn(inputs: Iterable<Input>): string[] {
     return [...found];
 }
 interface Frame {
-    inputs: Map<string, Input>;
+    /** Undefined where nobody will ask how it came about: in a rig that differs from another by a little. */
+    inputs: Map<string, Input> | undefined;
     missing: Set<string>;
 }
 /** A model that was solved now or, if it would come out the same, in an earlier reading. */
@@ -85,6 +92,7 @@ interface Work {
     givens: Map<string, Given> | undefined;
     results: Map<string, Result> | undefined;
     models: Map<string, Solved> | undefined;
+    spreads: Map<string, Spread> | undefined;
 }
 const none: readonly never[] = [];
 const noFacts: Facts = new Map();
@@ -101,6 +109,7 @@ export class Workings {
     private readonly work = new Map<Part, Work>();
     private readonly views = new Map<string, View>();
     private readonly byKind = new Map<string, View[]>();
+    private readonly foundControls: FoundControls | undefined;
     private readonly liveByKind = new Map<string, View[]>();
     private readonly running: string[] = [];
     /** What each running computation was made from; undefined while something kept is looked through. */
@@ -112,30 +121,50 @@ export class Workings {
     private reads: Cell[] | undefined;
     private mark = 0;
     readonly revision: number;
+    private readonly spreads: Spreads;
 
-    /** @param memory what is kept of the same rig as it was read before */
-    constructor(readonly rig: Rig, private readonly memory?: Memory) {
+    /**
+     * @param memory    what is kept of the same rig as it was read before
+     * @param supposed  what the rig is supposed to say instead of its text
+     * @param near      the rig without the last supposition, and what that is: numbers that do not rest on it are taken over
+     */
+    constructor(readonly rig: Rig, private readonly memory?: Memory, readonly supposed?: Supposed, private readonly near?: { readonly workings: Workings; readonly root: Root }) {
         memory?.begin(rig);
         this.revision = memory?.revision ?? 0;
-        this.paths = new Paths(rig, memory && (medium => memory.foundPaths(medium)), memory && (medium => this.reads && this.noteRead(memory.path(medium))));
-        for (const part of rig.parts.values()) {
-            const view = new View(this, part);
-            this.views.set(part.name, view);
-            this.work.set(part, { view, record: memory?.record(part.name), givens: undefined, results: undefined, models: undefined });
-            const list = this.byKind.get(part.kindWord);
-            if (list) list.push(view);
-            else this.byKind.set(part.kindWord, [view]);
+        this.paths = near?.workings.paths ?? new Paths(rig, memory && (medium => memory.foundPaths(medium)), memory && (medium => this.reads && this.noteRead(memory.path(medium))));
+        // One that differs from another by a little looks at few parts: it makes its views when they are asked for.
+        if (!near) {
+            for (const part of rig.parts.values()) {
+                const { view } = this.workOf(part)!;
+                this.views.set(part.name, view);
+                const list = this.byKind.get(part.kindWord);
+                if (list) list.push(view);
+                else this.byKind.set(part.kindWord, [view]);
+            }
         }
-        this.controls = new Controls(this, memory?.foundControls);
+        this.controls = new Controls(this, memory?.foundControls ?? near?.workings.foundControls);
+        this.foundControls = memory?.foundControls;
+        this.spreads = new Spreads(this, (root, at) => new Workings(rig, undefined, at(new Supposed(supposed)), { workings: this, root }));
+    }
+    private workOf(part: Part): Work | undefined {
+        let work = this.work.get(part);
+        if (!work && this.rig.parts.get(part.name) === part) {
+            this.work.set(part, (work = { view: new View(this, part), record: this.memory?.record(part.name), givens: undefined, results: undefined, models: undefined, spreads: undefined }));
+        }
+        return work;
     }
 
     viewOf(name: string): View | undefined {
         if (this.reads) this.noteRead(this.memory!.record(name).presence);
-        return this.views.get(name);
+        if (!this.near) return this.views.get(name);
+        const part = this.rig.parts.get(name);
+        return part && this.workOf(part)!.view;
     }
     partsOf(kind: string): readonly View[] {
         if (this.reads) this.noteRead(this.memory!.kind(kind, this.rig));
-        return this.byKind.get(kind) ?? [];
+        let views = this.byKind.get(kind);
+        if (!views && this.near) this.byKind.set(kind, (views = this.near.workings.partsOf(kind).map(v => this.viewOf(v.name)!)));
+        return views ?? none;
     }
     /** The same without patterns: parts that stand in the rig. */
     livePartsOf(kind: string): readonly View[] {
@@ -145,7 +174,7 @@ export class Workings {
     }
     allViews(): Iterable<View> {
         if (this.reads) this.noteRead(this.memory!.roster);
-        return this.views.values();
+        return this.near ? [...this.rig.parts.values()].map(p => this.workOf(p)!.view) : this.views.values();
     }
 
     // ---- what is kept from one reading to the next --------------------------------------------------------------
@@ -217,7 +246,7 @@ export class Workings {
         if (this.reads) this.noteAir();
         if (this.air !== this.air) {
             this.air = STANDARD_AIR;
-            const site = this.byKind.get('site')?.[0];
+            const site = this.unnoted(() => this.partsOf('site')[0]);
             if (site) {
                 // Above vacuum, whatever its mark: nobody states the air as a gauge pressure.
                 const said = this.given(site.part, 'air-pressure').facts.get('')?.amount;
@@ -237,7 +266,7 @@ export class Workings {
     // ---- given values -------------------------------------------------------------------------------------------
 
     given(part: Part, key: string): Given {
-        const work = this.work.get(part);
+        const work = this.workOf(part);
         // Much is asked of parts that cannot say it: nothing is kept for those.
         if (part.kind && !part.base && part.kind.properties[key] === undefined && !part.entries.has(key)) {
             if (this.reads) this.noteText(part);
@@ -245,7 +274,7 @@ export class Workings {
         }
         let g = work?.givens?.get(key);
         if (!g) {
-            g = this.unnoted(() => this.findGiven(part, key));
+            g = this.unnoted(() => (this.supposed ? this.supposedGiven(part, key) : this.findGiven(part, key)));
             if (work) (work.givens ??= new Map()).set(key, g);
         }
         if (this.reads && work) this.noteRead(this.givenCell(work.record!, key, g));
@@ -256,6 +285,14 @@ export class Workings {
         if (!cell) record.givens.set(key, (cell = new GivenCell(record, key)));
         if (cell.checked < this.revision) cell.take(given, this.revision);
         return cell;
+    }
+    /** What is given, with the supposed numbers in it: of the part itself, or of the one whose text it is. */
+    private supposedGiven(part: Part, key: string): Given {
+        const given = this.findGiven(part, key);
+        const { property } = given;
+        const owner = [part.name, given.from?.name ?? part.name].find(name => this.supposed!.says(name, key));
+        if (!property || owner === undefined) return given;
+        return { ...given, status: given.status === 'assumed' ? 'assumed' : 'stated', facts: this.supposed!.facts(owner, property, given.facts) };
     }
     private findGiven(part: Part, key: string): Given {
         const property = part.kind?.properties[key];
@@ -312,8 +349,11 @@ export class Workings {
         this.tell({ code: 'circular-reference', span, message: `This goes in a circle: ${round.join(' from ')}.` });
     }
 
-    /** Looks up a name in a value: a named value, a given value of a part, or a quantity. */
-    resolver(): Resolve {
+    /**
+     * Looks up a name in a value: a named value, a given value of a part, or a quantity.
+     * @param bounds  whether a quantity comes with its bounds, which costs
+     */
+    resolver(bounds = false): Resolve {
         return node => {
             const [first, second, ...more] = node.names;
             if (second === undefined) {
@@ -324,17 +364,18 @@ export class Workings {
             }
             const view = this.viewOf(first);
             if (!view) return undefinedName(node, first, this.views.keys());
-            return this.valueOf(view.part, [second, ...more].join('.'), node);
+            return this.valueOf(view.part, [second, ...more].join('.'), node, bounds);
         };
     }
     /** A value of a part by name: its quantity if there is one, else its property. */
-    valueOf(part: Part, name: string, at: { start: number; end: number }): Worked {
+    valueOf(part: Part, name: string, at: { start: number; end: number }, bounds = false): Worked {
         const result = this.quantity(part, name);
         if (result) {
             if (result.value !== result.value) return { trouble: true, code: 'unknown', message: result.missing.join(', '), start: at.start, end: at.end };
             const measure = measures[result.quantity.measure];
             const unit = unitOf(result.quantity.unit ?? measure.units[0]);
-            return { si: result.value, low: result.low, high: result.high, dimension: measure.dimension, unit: unit?.dimension === measure.dimension ? unit : undefined, basis: result.quantity.absolute ? 'absolute' : undefined, point: result.quantity.measure === 'temperature' || undefined };
+            const { low, high } = bounds ? result : { low: result.value, high: result.value };
+            return { si: result.value, low, high, dimension: measure.dimension, unit: unit?.dimension === measure.dimension ? unit : undefined, basis: result.quantity.absolute ? 'absolute' : undefined, point: result.quantity.measure === 'temperature' || undefined };
         }
         const [key] = name.split('.');
         const property = part.kind?.properties[key];
@@ -358,6 +399,8 @@ export class Workings {
         this.running.push(key);
         const w = evaluate(node, this.resolver());
         this.running.pop();
+        const supposed = this.supposed?.let(name);
+        if (supposed !== undefined && !isTrouble(w)) return { ...w, si: supposed, low: supposed, high: supposed };
         if (isTrouble(w)) {
             if (w.code !== 'unknown') this.tell({ code: w.code, span: { file: named.span.file, start: named.span.start + w.start, end: named.span.start + w.end }, message: w.message });
             return { trouble: true, code: 'unknown', message: name, start: 0, end: 0 };
@@ -402,7 +445,7 @@ export class Workings {
         const fact = given.facts.get(dot < 0 ? '' : key.slice(dot + 1));
         const w = fact?.word ?? fact?.text;
         const frame = this.frames.at(-1);
-        if (frame && w !== undefined) {
+        if (frame?.inputs && w !== undefined) {
             const label = `${part.name}.${key}`;
             frame.inputs.set(label, { label, part, key, value: NaN, text: w, unit: '', status: given.status, given });
         }
@@ -420,7 +463,7 @@ export class Workings {
         if (!frame) return;
         const label = `${part.name}.${key}`;
         if (value === value) {
-            if (!frame.inputs.has(label)) {
+            if (frame.inputs && !frame.inputs.has(label)) {
                 const unit = given.facts.get(key.includes('.') ? key.slice(key.indexOf('.') + 1) : '')?.amount?.unit?.text ?? '';
                 frame.inputs.set(label, { label, part, key, value, unit, status: given.status, given });
             }
@@ -432,7 +475,7 @@ export class Workings {
     // ---- quantities ---------------------------------------------------------------------------------------------
 
     quantity(part: Part, name: string): Result | undefined {
-        const work = this.work.get(part);
+        const work = this.workOf(part);
         const cell = work?.record && this.resultCell(work.record, name);
         const known = work?.results?.get(name);
         if (known) {
@@ -447,13 +490,15 @@ export class Workings {
         const key = `${part.name}.${name}`;
         if (this.running.includes(key)) {
             if (this.memory) this.memory.spoilt = true;
-            return { quantity, part, value: NaN, low: NaN, high: NaN, status: 'unknown', inputs: [], missing: [], remarks: ['It rests on itself.'], rests: [] };
+            return new WorkedResult(this, quantity, part, { value: NaN, missing: [], remarks: ['It rests on itself.'], rests: [] }, () => []);
         }
+        const before = this.near?.workings.quantity(part, name);
+        if (before && !this.near!.workings.spreads.rests(before, this.near!.root)) return before;
         this.running.push(key);
         let result: Result;
         try {
             const kept = cell && this.kept(cell, part);
-            result = kept ? new KeptResult(quantity, part, kept, () => this.inputsOf(cell)) : this.workOut(quantity, part, cell);
+            result = kept ? new WorkedResult(this, quantity, part, kept, () => this.inputsOf(cell)) : this.workOut(quantity, part, cell);
         } finally {
             this.running.pop();
         }
@@ -461,28 +506,27 @@ export class Workings {
         if (cell && this.reads) this.noteRead(cell);
         return result;
     }
+    private newFrame(): Frame {
+        return { inputs: this.near ? undefined : new Map(), missing: new Set() };
+    }
     private workOut(quantity: Quantity, part: Part, cell: WorkedCell<Kept> | undefined): Result {
-        const frame: Frame = { inputs: new Map(), missing: new Set() };
+        const frame = this.newFrame();
         this.frames.push(frame);
-        let got: { value: number | Spread; reads: readonly Cell[] | undefined };
+        let got: { value: number | Remarked; reads: readonly Cell[] | undefined };
         try {
             got = this.noting(() => quantity.work(this.views.get(part.name) ?? new View(this, part)));
         } finally {
             this.frames.pop();
         }
-        const spread: Spread = typeof got.value === 'number' ? { value: got.value } : got.value;
-        const value = frame.missing.size ? NaN : Number.isFinite(spread.value) ? spread.value : NaN;
-        const result: Result = {
-            quantity, part, value, low: value === value ? spread.low ?? value : NaN, high: value === value ? spread.high ?? value : NaN,
-            status: value === value ? 'computed' : 'unknown', inputs: [...frame.inputs.values()], missing: [...frame.missing], remarks: spread.remarks ?? [],
-            rests: guessesIn(frame.inputs.values()),
-        };
+        const [worked, remarks] = typeof got.value === 'number' ? [got.value, none] : [got.value.value, got.value.remarks];
+        const value = frame.missing.size ? NaN : Number.isFinite(worked) ? worked : NaN;
+        const kept: Kept = { value, missing: [...frame.missing], remarks, rests: frame.inputs ? guessesIn(frame.inputs.values()) : none };
+        const inputs = frame.inputs ? [...frame.inputs.values()] : none;
+        const result = new WorkedResult(this, quantity, part, kept, () => inputs);
         if (cell && got.reads) {
             const before = cell.value;
-            if (!before || !Object.is(before.value, value) || !Object.is(before.low, result.low) || !Object.is(before.high, result.high)
-                || [before.missing, before.remarks, before.rests].join('|') !== [result.missing, result.remarks, result.rests].join('|')) cell.changed = this.revision;
-            const { low, high, missing, remarks, rests } = result;
-            this.keep(cell, part, { value, low, high, missing, remarks, rests }, got.reads, frame);
+            if (!before || !Object.is(before.value, value) || [before.missing, before.remarks, before.rests].join('|') !== [kept.missing, remarks, kept.rests].join('|')) cell.changed = this.revision;
+            this.keep(cell, part, kept, got.reads, frame);
         }
         return result;
     }
@@ -497,20 +541,20 @@ export class Workings {
         cell.checked = this.revision;
         return cell.value;
     }
-    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame): void {
+    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame = { inputs: undefined, missing: new Set() }): void {
         cell.value = value;
         cell.kind = part.kindWord;
         cell.deps = reads;
-        cell.inputs = [...frame.inputs.values()].map(i => ({ label: i.label, part: i.part.name, key: i.key, value: i.value, text: i.text, unit: i.unit, status: i.status }));
+        cell.inputs = [...(frame.inputs?.values() ?? [])].map(i => ({ label: i.label, part: i.part.name, key: i.key, value: i.value, text: i.text, unit: i.unit, status: i.status, doubt: i.doubt }));
         cell.missing = frame.missing.size ? [...frame.missing] : none;
         cell.checked = this.revision;
     }
     /** The inputs of something kept, as they stand in the text now. */
     private inputsOf(cell: { readonly inputs: readonly Trace[] }): Input[] {
-        return this.unnoted(() => cell.inputs.map(({ label, part: name, key, value, text, unit, status }) => {
+        return this.unnoted(() => cell.inputs.map(({ label, part: name, key, value, text, unit, status, doubt }) => {
             const part = this.rig.parts.get(name)!;
             const computed = status === 'computed';
-            return { label, part, key, value, text, unit, status, result: computed ? this.quantity(part, key) : undefined, given: computed ? undefined : this.givenIn(part, key) };
+            return { label, part, key, value, text, unit, status, doubt, result: computed ? this.quantity(part, key) : undefined, given: computed || doubt ? undefined : this.givenIn(part, key) };
         }));
     }
     quantityNumber(part: Part, name: string, needed: boolean): number {
@@ -520,23 +564,74 @@ export class Workings {
         if (frame) {
             const label = `${part.name}.${name}`;
             if (value === value) {
-                frame.inputs.set(label, { label, part, key: name, value, unit: result!.quantity.unit ?? measures[result!.quantity.measure].units[0], status: 'computed', result });
+                frame.inputs?.set(label, { label, part, key: name, value, unit: result!.quantity.unit ?? measures[result!.quantity.measure].units[0], status: 'computed', result });
             } else if (needed) {
                 for (const m of result?.missing.length ? result.missing : [label]) frame.missing.add(m);
             }
         }
         return value;
     }
+    /** How far off a law is supposed to be, in its own measure; 0 as things are expected. Noted as read. */
+    doubt(part: Part, d: Doubt, half: number, told: string | undefined): number {
+        const label = `${part.name}: ${d.name}`;
+        this.frames.at(-1)?.inputs?.set(label, { label, part, key: d.name, value: half, text: told ?? toldHalf(d, half), unit: d.unit ?? '', status: 'doubt', doubt: d });
+        return half * (this.supposed?.doubt(part.name, d.name) ?? 0);
+    }
+    /** The solution of a model in the rig that this one differs from by a little: a place to start from. */
+    nearby<T>(part: Part, m: Model<T>): T | undefined {
+        return this.near?.workings.unnoted(() => this.near!.workings.model(part, m));
+    }
+    /** What leaves a number open: tolerances, assumptions, laws; however far up. */
+    rootsOf(result: Result): readonly Root[] {
+        return [...this.spreads.rootsOf(result).values()];
+    }
+    /** What a number is good for. */
+    spreadOf(result: Result): Spread {
+        const { part, quantity: { name }, value } = result;
+        // A rig that differs by a little is asked for values only.
+        if (this.near) return { low: value, high: value, shares: [] };
+        const work = this.workOf(part);
+        const cell = work?.record && this.spreadCell(work.record, name);
+        let spread = work?.spreads?.get(name);
+        if (!spread) {
+            spread = cell && this.kept(cell, part);
+            if (!spread) {
+                const { value: found, reads } = this.noting(() => {
+                    if (work?.record) this.noteDeep(this.resultCell(work.record, name));
+                    return this.spreads.of(result);
+                });
+                spread = found;
+                if (cell && reads) {
+                    if (!cell.value || !Object.is(cell.value.low, spread.low) || !Object.is(cell.value.high, spread.high)) cell.changed = this.revision;
+                    this.keep(cell, part, spread, reads);
+                }
+            }
+            if (work) (work.spreads ??= new Map()).set(name, spread);
+        }
+        if (cell && this.reads) this.noteRead(cell);
+        return spread;
+    }
+    private spreadCell(record: PartRecord, name: string): WorkedCell<Spread> {
+        let cell = record.spreads.get(name);
+        if (!cell) record.spreads.set(name, (cell = new WorkedCell<Spread>(record, (workings, part) => workings.quantity(part, name)?.spread)));
+        return cell;
+    }
+    /** Notes a cell and all that it was made from: bounds can change where values do not. */
+    private noteDeep(cell: Cell): void {
+        if (!this.reads || cell.mark === this.mark) return;
+        this.noteRead(cell);
+        if (cell instanceof WorkedCell) for (const dep of cell.deps) this.noteDeep(dep);
+    }
     model<T>(part: Part, m: Model<T>): T {
-        const work = this.work.get(part)!;
+        const work = this.workOf(part)!;
         const cell = work.record && this.modelCell(work.record, m);
-        let done = work.models?.get(m.name);
+        let done = work.models?.get(m.name) ?? this.solvedNearby(part, m);
         if (!done) {
             const kept = cell && this.kept(cell, part);
             if (kept) {
                 done = { value: kept.solution, inputs: () => this.inputsOf(cell), missing: cell.missing };
             } else {
-                const frame: Frame = { inputs: new Map(), missing: new Set() };
+                const frame = this.newFrame();
                 this.frames.push(frame);
                 try {
                     const { value, reads } = this.noting(() => m.solve(work.view));
@@ -544,7 +639,7 @@ export class Workings {
                         cell.changed = this.revision;
                         this.keep(cell, part, { solution: value }, reads, frame);
                     }
-                    done = { value, inputs: () => frame.inputs.values(), missing: frame.missing };
+                    done = { value, inputs: () => frame.inputs?.values() ?? none, missing: frame.missing };
                 } finally {
                     this.frames.pop();
                 }
@@ -554,12 +649,21 @@ export class Workings {
         if (cell && this.reads) this.noteRead(cell);
         const frame = this.frames.at(-1);
         if (frame) {
-            for (const input of done.inputs()) if (!frame.inputs.has(input.label)) frame.inputs.set(input.label, input);
+            const { inputs } = frame;
+            if (inputs) for (const input of done.inputs()) if (!inputs.has(input.label)) inputs.set(input.label, input);
             for (const label of done.missing) frame.missing.add(label);
         }
         return done.value as T;
     }
 
+    /** A model that came out the same nearby, since it does not rest on what differs. */
+    private solvedNearby(part: Part, m: Model<unknown>): Solved | undefined {
+        if (!this.near) return undefined;
+        const { workings, root } = this.near;
+        workings.unnoted(() => workings.model(part, m));
+        const done = workings.workOf(part)?.models?.get(m.name);
+        return done && !workings.spreads.modelRests(done, done.inputs, root) ? done : undefined;
+    }
     private modelCell(record: PartRecord, m: Model<unknown>): WorkedCell<{ solution: unknown }> {
         let cell = record.models.get(m.name);
         if (!cell) record.models.set(m.name, (cell = new WorkedCell(record, (workings, part) => workings.model(part, m))));
@@ -568,11 +672,12 @@ export class Workings {
 
     /** Runs something and tells what it read: how a rule knows on which guesses its finding rests. */
     watch<T>(run: () => T): { value: T; inputs: Input[]; missing: string[] } {
-        const frame: Frame = { inputs: new Map(), missing: new Set() };
+        const inputs = new Map<string, Input>();
+        const frame: Frame = { inputs, missing: new Set() };
         this.frames.push(frame);
         try {
             const value = run();
-            return { value, inputs: [...frame.inputs.values()], missing: [...frame.missing] };
+            return { value, inputs: [...inputs.values()], missing: [...frame.missing] };
         } finally {
             this.frames.pop();
         }
@@ -599,7 +704,7 @@ export class Workings {
         const w = node && evaluate(node, this.resolver());
         if (!w || isTrouble(w)) return NaN;
         const label = `${part.name}: ${key}`;
-        this.frames.at(-1)?.inputs.set(label, { label, part, key, value: w.si, unit: w.unit?.text ?? '', status: 'stated', given: this.givenIn(part, key) });
+        this.frames.at(-1)?.inputs?.set(label, { label, part, key, value: w.si, unit: w.unit?.text ?? '', status: 'stated', given: this.givenIn(part, key) });
         return w.si;
     }
     /** Moles (per second) of a gas that was said as an amount or as a volume. */
@@ -633,23 +738,30 @@ function undefinedName(node: { names: readonly string[]; start: number; end: num
     };
 }
 
-/** A result from an earlier reading that came out of the same values; its inputs are looked up when they are asked for. */
-class KeptResult implements Result {
+/** Worked out now, or in an earlier reading from the same values; its inputs and its bounds are looked up when they are asked for. */
+class WorkedResult implements Result {
     readonly value: number;
-    readonly low: number;
-    readonly high: number;
     readonly missing: readonly string[];
     readonly remarks: readonly string[];
     readonly rests: readonly string[];
     private known: readonly Input[] | undefined;
-    constructor(readonly quantity: Quantity, readonly part: Part, kept: Kept, private readonly find: () => readonly Input[]) {
-        ({ value: this.value, low: this.low, high: this.high, missing: this.missing, remarks: this.remarks, rests: this.rests } = kept);
+    constructor(private readonly workings: Workings, readonly quantity: Quantity, readonly part: Part, kept: Kept, private readonly find: () => readonly Input[]) {
+        ({ value: this.value, missing: this.missing, remarks: this.remarks, rests: this.rests } = kept);
     }
     get status(): Result['status'] {
         return this.value === this.value ? 'computed' : 'unknown';
     }
     get inputs(): readonly Input[] {
         return (this.known ??= this.find());
+    }
+    get spread(): Spread {
+        return this.workings.spreadOf(this);
+    }
+    get low(): number {
+        return this.spread.low;
+    }
+    get high(): number {
+        return this.spread.high;
     }
 }
 

@@ -19,6 +19,8 @@ export interface QuantityRow {
     /** Half width of its bounds in `unit`, or null. */
     readonly plusMinus: number | null;
     readonly source: string;
+    /** Of what is worked out: what its ± comes from, most first, with its share of the variance. */
+    readonly openBy?: readonly { readonly name: string; readonly told: string; readonly share: number }[];
 }
 export interface AssumptionRow {
     readonly name: string;
@@ -51,6 +53,7 @@ export function rowOf(result: Result): QuantityRow {
     return {
         name: `${result.part.name}.${result.quantity.name}`, value: known ? orNull(unit ? fromSi(result.value, unit) : result.value) : null, unit: text,
         si: known ? result.value : null, status: known ? 'computed' : 'unknown', plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null, source: result.quantity.source,
+        openBy: known ? result.spread.shares.map(({ root, part }) => ({ name: root.label, told: root.told, share: rounded(part) })) : [],
     };
 }
 /** What is worked out, what is stated or assumed, then what was measured. */

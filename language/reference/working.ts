@@ -1,7 +1,7 @@
 /** How a number came about: formula in words, inputs with their values and origin, step by step, with source and range. */
 import type { Input, Result } from '../quantities/workings.js';
 import type { Rig } from '../rig/rig.js';
-import { originOf, showInputValue, showResult, showSpread } from './values.js';
+import { originOf, showInputValue, showResult, showShares, showSpread } from './values.js';
 
 export interface WorkingOptions {
     /** How many steps down; 1 shows the inputs, 2 theirs as well. */
@@ -12,6 +12,8 @@ export interface WorkingOptions {
     readonly rig?: Rig;
 }
 
+/** Lines of what the ± of a number comes from. */
+const MOST_SHARES = 8;
 /** Column at which the origin of a value stands in plain text. */
 const ORIGIN_COLUMN = 46;
 
@@ -20,8 +22,10 @@ export function workingOf(result: Result, options: WorkingOptions = {}): string 
     const { depth = 2, markdown = true, rig } = options;
     if (!markdown) return workingText(result, options);
     const { quantity: q } = result;
+    const shares = showShares(result, MOST_SHARES);
     return [
         `**${heading(result)}**`, q.meaning, `*How:* ${q.formula}`, q.range && `*Holds for:* ${q.range}`, `*Source:* ${q.source}`, ...result.remarks, unknown(result),
+        shares.length && `*Its ± comes from:* ${shares.join('; ')}`,
         steps(result, depth, rig).map(s => `${'  '.repeat(s.level)}- ${s.name}${s.value && ` = ${s.value}`}${s.origin && ` (${s.origin})`}`).join('\n'),
     ].filter(Boolean).join('\n\n');
 }
@@ -32,10 +36,11 @@ export function workingText(result: Result, { depth = 3, rig }: WorkingOptions =
         const left = `  ${'  '.repeat(s.level)}${s.name}${s.value && ` = ${s.value}`}`;
         return s.origin ? `${left.padEnd(ORIGIN_COLUMN)}  ${s.origin}` : left;
     });
+    const shares = showShares(result, MOST_SHARES);
     return [
         `${heading(result)}\n${q.meaning}`,
         [`How        ${q.formula}`, q.range && `Holds for  ${q.range}`, `Source     ${q.source}`].filter(Boolean).join('\n'),
-        ...result.remarks, unknown(result), lines.length && ['From', ...lines].join('\n'),
+        ...result.remarks, unknown(result), lines.length && ['From', ...lines].join('\n'), shares.length && ['Its ± comes from', ...shares.map(s => `  ${s}`)].join('\n'),
     ].filter(Boolean).join('\n\n');
 }
 function heading(result: Result): string {
@@ -51,14 +56,14 @@ function steps(result: Result, depth: number, rig: Rig | undefined): Step[] {
     const shown = new Set<string>([`${result.part.name}.${result.quantity.name}`]);
     const out: Step[] = [];
     const visit = (inputs: readonly Input[], level: number) => {
-        const fresh = inputs.filter(i => !shown.has(i.label));
+        const fresh = inputs.filter(i => !i.doubt && !shown.has(i.label));
         for (const i of fresh) shown.add(i.label);
         for (const i of fresh) {
             out.push({ level, name: i.label, value: showInputValue(i), origin: i.result ? `worked out: ${i.result.quantity.formula}` : i.given ? originOf(i.given, rig) : '' });
             for (const remark of i.result?.remarks ?? []) out.push({ level: level + 1, name: remark, value: '', origin: '' });
             if (i.result && level + 1 < depth) visit(i.result.inputs, level + 1);
         }
-        const again = inputs.length - fresh.length;
+        const again = inputs.filter(i => !i.doubt).length - fresh.length;
         if (again > 0 && level > 0) out.push({ level, name: `${fresh.length ? 'and ' : ''}${again} that ${again > 1 ? 'have their' : 'has its'} line elsewhere in this list`, value: '', origin: '' });
     };
     visit(result.inputs, 0);

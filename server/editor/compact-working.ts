@@ -1,10 +1,11 @@
 /** The working of a number in a few lines of Markdown, for a window beside the cursor. The whole one is in language/reference. */
 import { digits } from '../../language/units/format.js';
 import { unitOf } from '../../language/units/unit.js';
-import { showFact, showResult, showSpread } from '../../language/reference/values.js';
+import { showFact, showResult, showShares, showSpread } from '../../language/reference/values.js';
 import type { Input, Result } from '../../language/quantities/workings.js';
 
 const MOST_INPUTS = 8;
+const MOST_SHARES = 3;
 
 /** `2.05 V ± 0.16`. */
 export function resultText(result: Result): string {
@@ -18,6 +19,8 @@ export function compactWorking(result: Result): string {
     const lines = [`**${name} ≈ ${resultText(result)}**`, q.meaning, `*How:* ${q.formula}`];
     const inputs = readInputs(result);
     if (inputs.length) lines.push(`*From:* ${inputs.slice(0, MOST_INPUTS).map(inputText).join(', ')}${inputs.length > MOST_INPUTS ? ` and ${inputs.length - MOST_INPUTS} more` : ''}`);
+    const shares = showShares(result, MOST_SHARES);
+    if (shares.length) lines.push(`*± from:* ${shares.join('; ')}`);
     lines.push(...result.remarks.slice(0, 2));
     lines.push(`*Source:* ${q.source}${q.range ? `. Holds for ${q.range}` : ''}`);
     return lines.join('  \n');
@@ -33,7 +36,7 @@ function whyUnknown(result: Result): string {
 }
 /** Numbers that went in, those that a person can look up first. */
 function readInputs(result: Result): Input[] {
-    return result.inputs.filter(i => i.value === i.value || i.text !== undefined);
+    return result.inputs.filter(i => !i.doubt && (i.value === i.value || i.text !== undefined));
 }
 function inputText(input: Input): string {
     return `${input.label} ${inputValue(input)}${input.status === 'assumed' ? ' (assumed)' : ''}`;

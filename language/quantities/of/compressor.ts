@@ -4,16 +4,13 @@ import { gasMoles } from '../../physics/gas-volume.js';
 import { clearanceEfficiency, dischargeTemperature, isothermalWork, stallRatio, SUCTION_HEATING_FACTOR } from '../../physics/compression.js';
 import { hydrogenHeatRatio } from '../../physics/hydrogen.js';
 import { defineQuantity } from '../define.js';
+import { deliveryDoubt } from '../doubts.js';
 import { MOLES_PER_NORMAL_CUBIC_METRE } from './energy.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
 /** Pa gauge, the store at the start of a fill: nearly empty, so that the ratio is still small. Common practice, no source. */
 const NEARLY_EMPTY = 0.5e5;
-/** ± of a delivery that was not measured: small piston machines scatter by 20 % [santos-2019], leaks come on top. */
-const DELIVERY_DOUBT = 0.3;
-/** ± of the cooling exponent's share, and the least that a share can be. Common practice, no source. */
-const COOLING_DOUBT = 0.2;
 /** K, middle of the gas temperatures of a stroke, at which the ratio of heat capacities is taken: it moves by 0.3 % around it. */
 const MID_STROKE = 350;
 /** Ratio of the heat capacities of hydrogen in the stroke. */
@@ -24,25 +21,20 @@ const suction = airPressureOf;
 const ratioAt = (q: View, gauge: number) => (gauge + suction(q)) / suction(q);
 function efficiency(q: View, ratio: number): number {
     const clearance = clearanceEfficiency(q.num('clearance'), ratio, q.num('polytropic'));
-    return Math.max(0, SUCTION_HEATING_FACTOR * clearance * (1 - q.num('leak-back')));
+    return Math.max(0, (1 + q.doubt(deliveryDoubt)) * SUCTION_HEATING_FACTOR * clearance * (1 - q.num('leak-back')));
 }
 /** Gauge pressure at which the store's control switch ends the filling. */
 const cutOff = (q: View) => q.the('cylinder')?.q('cut-off') ?? NaN;
 const delivery = (q: View, gauge: number) => gasMoles(q.q('displacement-flow') * efficiency(q, ratioAt(q, gauge)), ROOM, suction(q));
-const doubt = (value: number) => ({ value, low: (1 - DELIVERY_DOUBT) * value, high: (1 + DELIVERY_DOUBT) * value });
 
 export default [
     defineQuantity({ name: 'displacement-flow', of: 'compressor', measure: 'flow', unit: 'L/h', meaning: 'Volume swept by the piston.', formula: 'displacement x speed', source: 'nameplate', work: q => q.num('displacement') * q.num('speed') }),
     defineQuantity({ name: 'pressure-ratio', of: 'compressor', measure: 'number', meaning: 'Absolute pressure at the cut-off over the pressure at suction.', formula: '(cut-off + air) / air', source: 'definition', work: q => ratioAt(q, cutOff(q)) }),
-    defineQuantity({ name: 'volumetric-efficiency', of: 'compressor', measure: 'fraction', meaning: 'Part of the swept volume that leaves as fresh gas at the cut-off.', formula: '0.8 x (1 + c - c r^(1/n)) x (1 - leak-back)', source: 'textbook clearance formula; suction heating after Ren 2022; ± 30 % unless measured', work: q => doubt(efficiency(q, q.q('pressure-ratio'))) }),
-    defineQuantity({ name: 'free-delivery', of: 'compressor', measure: 'gas-flow', unit: 'NL/h', meaning: 'Hydrogen delivered at the cut-off pressure, drawn at 20 °C.', formula: 'swept volume x volumetric efficiency', source: 'as volumetric-efficiency', shownAt: 'displacement', shownAs: 'delivers', work: q => doubt(delivery(q, cutOff(q))) }),
-    defineQuantity({ name: 'free-delivery-start', of: 'compressor', measure: 'gas-flow', unit: 'NL/h', meaning: 'Hydrogen delivered into an empty store.', formula: 'as free-delivery, at 0.5 bar above the air', source: 'as volumetric-efficiency', work: q => doubt(delivery(q, NEARLY_EMPTY)) }),
+    defineQuantity({ name: 'volumetric-efficiency', of: 'compressor', measure: 'fraction', meaning: 'Part of the swept volume that leaves as fresh gas at the cut-off.', formula: '0.8 x (1 + c - c r^(1/n)) x (1 - leak-back)', source: 'textbook clearance formula; suction heating after Ren 2022; ± 30 % unless measured', work: q => efficiency(q, q.q('pressure-ratio')) }),
+    defineQuantity({ name: 'free-delivery', of: 'compressor', measure: 'gas-flow', unit: 'NL/h', meaning: 'Hydrogen delivered at the cut-off pressure, drawn at 20 °C.', formula: 'swept volume x volumetric efficiency', source: 'as volumetric-efficiency', shownAt: 'displacement', shownAs: 'delivers', work: q => delivery(q, cutOff(q)) }),
+    defineQuantity({ name: 'free-delivery-start', of: 'compressor', measure: 'gas-flow', unit: 'NL/h', meaning: 'Hydrogen delivered into an empty store.', formula: 'as free-delivery, at 0.5 bar above the air', source: 'as volumetric-efficiency', work: q => delivery(q, NEARLY_EMPTY) }),
     defineQuantity({ name: 'stall-pressure', of: 'compressor', measure: 'pressure', unit: 'bar', meaning: 'Pressure at which nothing more is delivered.', formula: 'ratio ((1 + c)/c)^n', source: 'textbook clearance formula; leaks bring it down', work: q => (stallRatio(q.num('clearance'), q.num('polytropic')) - 1) * suction(q) }),
-    defineQuantity({ name: 'discharge-temperature', of: 'compressor', measure: 'temperature', meaning: 'Temperature of the gas that leaves at the cut-off pressure, drawn at 20 °C, with the cooling of a small slow machine.', formula: 'T r^(φ (k-1)/k)', source: 'isentropic exponent of hydrogen 1.405; φ by measurement or assumed', shownAt: 'speed', shownAs: 'discharge', work: q => {
-        const t = (phi: number) => ROOM * q.q('pressure-ratio') ** (phi * (heatRatio - 1) / heatRatio);
-        const phi = q.num('cooling');
-        return { value: t(phi), low: t(Math.max(COOLING_DOUBT, phi - COOLING_DOUBT)), high: t(Math.min(1, phi + COOLING_DOUBT)) };
-    } }),
+    defineQuantity({ name: 'discharge-temperature', of: 'compressor', measure: 'temperature', meaning: 'Temperature of the gas that leaves at the cut-off pressure, drawn at 20 °C, with the cooling of a small slow machine.', formula: 'T r^(φ (k-1)/k)', source: 'isentropic exponent of hydrogen 1.405; φ by measurement or assumed', shownAt: 'speed', shownAs: 'discharge', work: q => ROOM * q.q('pressure-ratio') ** (q.num('cooling') * (heatRatio - 1) / heatRatio) }),
     defineQuantity({ name: 'discharge-temperature-hot', of: 'compressor', measure: 'temperature', meaning: 'The same on the hottest day of the site.', formula: 'as discharge-temperature', source: 'as discharge-temperature', work: q => (q.the('site')?.num('hottest') ?? NaN) * q.q('discharge-temperature') / ROOM }),
     defineQuantity({ name: 'discharge-temperature-adiabatic', of: 'compressor', measure: 'temperature', meaning: 'The same without any cooling.', formula: 'T r^((k-1)/k)', source: 'textbook', work: q => dischargeTemperature(ROOM, q.q('pressure-ratio'), heatRatio) }),
     defineQuantity({ name: 'ideal-power', of: 'compressor', measure: 'power', meaning: 'Least power that the gas made needs at the cut-off pressure.', formula: 'hydrogen x R T ln r', source: 'textbook', work: q => (q.the('stack')?.q('hydrogen-rate') ?? NaN) * isothermalWork(ROOM, q.q('pressure-ratio')) }),

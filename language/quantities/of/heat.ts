@@ -1,9 +1,8 @@
 /** Heat made, where it goes, how warm it gets and how soon. */
 import { defineQuantity } from '../define.js';
+import { capacityDoubt } from '../doubts.js';
 import { hottestPoint, operatingPoint, stackMake } from '../operating-point.js';
 
-/** ± of the warming over the room, as a share: draughts and hidden faces, see surfaceLoss. */
-export const WARMING_DOUBT = 0.3;
 /** Volume of plates, frames, boards and rods over that of the cells between their wetted faces; and what a cubic metre of them takes to
  *  warm, J/(m³·K), between polypropylene (1.7e6) and steel (3.9e6, handbook values, from memory). Own choice, no source. */
 const FRAMES = 1.8;
@@ -16,14 +15,12 @@ export default [
     defineQuantity({ name: 'temperature', of: 'stack', measure: 'temperature', meaning: 'Temperature of the lye after hours in a room of 20 °C, or as stated.', formula: balance, source: sources, shownAt: 'header', shownAs: '', work: q => {
         const p = q.model(operatingPoint);
         if (!p) return NaN;
-        const spread = WARMING_DOUBT * (p.temperature - p.room);
-        return q.says('temperature') === 'stated' ? p.temperature : { value: p.temperature, low: p.temperature - spread, high: p.temperature + spread, remarks: p.runsAway ? ['No steady temperature below boiling was found: the current must be limited or the heat led away.'] : [] };
+        return q.says('temperature') === 'stated' ? p.temperature : { value: p.temperature, remarks: p.runsAway ? ['No steady temperature below boiling was found: the current must be limited or the heat led away.'] : [] };
     } }),
     defineQuantity({ name: 'steady-temperature', of: 'stack', measure: 'temperature', meaning: 'Temperature after hours on the hottest day of the site, controls of the cooling in force.', formula: balance, source: sources, shownAt: 'max-temperature', shownAs: 'hottest day', work: q => {
         const p = q.model(hottestPoint);
         if (!p) return NaN;
-        const spread = WARMING_DOUBT * (p.temperature - p.room);
-        return { value: p.temperature, low: p.temperature - spread, high: p.temperature + spread, remarks: p.runsAway ? ['No steady temperature below boiling was found on the hottest day.'] : [] };
+        return { value: p.temperature, remarks: p.runsAway ? ['No steady temperature below boiling was found on the hottest day.'] : [] };
     } }),
     defineQuantity({ name: 'heat', of: 'stack', measure: 'power', meaning: 'Heat that stays in the stack: electrical power less what the gases and the vapour carry away as energy.', formula: 'V I - 2F x hydrogen x enthalpy voltage with vapour', source: 'LeRoy 1980', work: q => q.model(operatingPoint)?.heat ?? NaN }),
     defineQuantity({ name: 'surface-loss', of: 'stack', measure: 'power', meaning: 'Heat that the surfaces of stack, vessels and hoses give to the room.', formula: 'free convection and radiation', source: sources, work: q => q.model(operatingPoint)?.loss ?? NaN }),
@@ -40,7 +37,7 @@ export default [
         if (!make || !lye) return NaN;
         const fill = lye.maybe('fill');
         const volume = fill === fill ? fill : q.q('lye-needed');
-        const solid = make.area * FRAMES * make.cells * make.groups * make.pitch * SOLID_HEAT;
+        const solid = (1 + q.doubt(capacityDoubt)) * make.area * FRAMES * make.cells * make.groups * make.pitch * SOLID_HEAT;
         return volume * lye.q('density') * lye.q('heat-capacity') + solid;
     } }),
     defineQuantity({ name: 'time-constant', of: 'stack', measure: 'time', unit: 'h', meaning: 'Time in which two thirds of the warming are done. A test shorter than twice this shows too little.', formula: 'heat capacity / surface conductance', source: 'definition', work: q => q.q('heat-capacity-total') / q.q('surface-conductance') }),

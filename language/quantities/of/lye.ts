@@ -6,6 +6,7 @@ import {
 } from '../../physics/lye.js';
 import { solutes } from '../../vocabulary/solutes.js';
 import { defineQuantity } from '../define.js';
+import { assayDoubt, conductivityDoubt } from '../doubts.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
@@ -43,14 +44,14 @@ export default [
         const [mass, water] = [q.num('solute-mass'), q.num('water-mass')];
         const usual = q.says('assay') === 'assumed' ? solutes.get(q.word('solute') ?? '')?.assay : undefined;
         if (!usual) return strengthFromMasses(mass, water, q.maybe('assay', 1));
-        const [low, high] = usual.map(a => strengthFromMasses(mass, water, a));
-        return { value: (low + high) / 2, low, high };
+        const [least, most] = usual;
+        return strengthFromMasses(mass, water, (least + most) / 2 + q.doubt(assayDoubt, (most - least) / 2));
     } }),
     defineQuantity({ name: 'molality', of: 'lye', measure: 'molality', meaning: 'Moles of hydroxide per kilogram of water.', formula: 'w / (M (1 - w))', source: 'definition', work: q => {
         const s = solute(q);
         return s ? molality(s, q.q('mass-fraction')) : NaN;
     } }),
-    defineQuantity({ name: 'conductivity', of: 'lye', measure: 'conductivity', unit: 'S/cm', meaning: 'How well the lye conducts at working temperature.', formula: 'KOH: correlation in molarity and temperature; NaOH: table at 18 °C, carried along the viscosity', source: 'KOH: Gilliam et al., Int. J. Hydrogen Energy 32 (2007) 359, second-hand; NaOH: Kohlrausch & Holborn 1916, from memory', range: '0..100 °C, KOH to 48 wt%, NaOH to 42 wt%', shownAt: 'strength', shownAs: '', work: law(lyeConductivity) }),
+    defineQuantity({ name: 'conductivity', of: 'lye', measure: 'conductivity', unit: 'S/cm', meaning: 'How well the lye conducts at working temperature.', formula: 'KOH: correlation in molarity and temperature; NaOH: table at 18 °C, carried along the viscosity', source: 'KOH: Gilliam et al., Int. J. Hydrogen Energy 32 (2007) 359, second-hand; NaOH: Kohlrausch & Holborn 1916, from memory', range: '0..100 °C, KOH to 48 wt%, NaOH to 42 wt%', shownAt: 'strength', shownAs: '', work: q => (1 + q.doubt(conductivityDoubt)) * law(lyeConductivity)(q) }),
     defineQuantity({ name: 'conductivity-share', of: 'lye', measure: 'fraction', meaning: 'Conductivity over the best that this solute can have at this temperature.', formula: 'conductivity / conductivity at the best strength', source: 'as conductivity', work: law((s, w, t) => lyeConductivity(s, w, t) / lyeConductivity(s, bestConductingStrength(s, t), t)) }),
     defineQuantity({ name: 'best-strength', of: 'lye', measure: 'mass-fraction', unit: 'wt%', meaning: 'Strength that conducts best at working temperature.', formula: 'crest of the conductivity', source: 'as conductivity', work: law((s, _w, t) => bestConductingStrength(s, t)) }),
     defineQuantity({ name: 'density', of: 'lye', measure: 'density', meaning: 'Density at working temperature.', formula: 'apparent density of the solute mixed with water; for KOH the middle of two correlations', source: 'Laliberté 2009, for KOH also Le Bideau et al. 2019, second-hand; 0.5 %', range: '0..100 °C, to 50 wt%', work: law(lyeDensity) }),

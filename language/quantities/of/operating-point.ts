@@ -1,8 +1,7 @@
 /** Current, volts and what they are made of, at the operating point. */
-import { surfaces } from '../../physics/polarisation.js';
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
-import { defineQuantity, type Spread } from '../define.js';
-import { AFTER_READING, beyondCurve, coldStart, hottestPoint, operatingPoint, tunedMake, type OperatingPoint } from '../operating-point.js';
+import { defineQuantity } from '../define.js';
+import { beyondCurve, coldStart, hottestPoint, operatingPoint, type OperatingPoint } from '../operating-point.js';
 import { sourceModel } from '../source.js';
 import { airPressureOf } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -15,21 +14,6 @@ const at = (q: View, read: (p: OperatingPoint) => number) => {
     const p = q.model(operatingPoint);
     return p ? read(p) : NaN;
 };
-
-/** ± of the volts lost in lye and separator, as a share: what a sheet told by its kind is good for [vermeiren-1998]. */
-const OHMIC_DOUBT = 0.25;
-/** ± of the volts lost to bubbles, as a share: see gasFractionInGap. */
-const BUBBLE_DOUBT = 0.5;
-
-/** Half width of the voltage model for one cell, V: surface, separator and gap together; far less after a reading at the bench. */
-function cellSpread(q: View, p: OperatingPoint): number {
-    const make = q.model(tunedMake);
-    if (!make) return NaN;
-    if (make.read) return AFTER_READING;
-    const surface = surfaces[make.surface].plusMinus;
-    const ohmic = p.ohmic * OHMIC_DOUBT + p.bubbles * BUBBLE_DOUBT;
-    return Math.hypot(surface, ohmic);
-}
 
 export default [
     defineQuantity({
@@ -90,12 +74,7 @@ export default [
         name: 'volts-per-cell', of: 'stack', measure: 'voltage', meaning: 'Voltage of one cell at the operating point. The state of an electrode cannot be known from a description, so the ± is wide until one reading of volts, amperes and temperature is given.',
         formula: 'rest voltage + anode and cathode overvoltage + current density x (gaps, separator, bubbles) + surface offset', source: model,
         range: '10..90 °C, 5..500 mA/cm², 10..40 wt%', shownAt: 'cells', shownAs: '',
-        work: (q): number | Spread => {
-            const p = q.model(operatingPoint);
-            if (!p || !(p.current > 0)) return NaN;
-            const half = cellSpread(q, p);
-            return { value: p.cellVoltage, low: p.cellVoltage - half, high: p.cellVoltage + half };
-        },
+        work: q => at(q, p => (p.current > 0 ? p.cellVoltage : NaN)),
     }),
     defineQuantity({ name: 'anode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the oxygen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria & Mridha 1996, second-hand', work: q => at(q, p => p.anode) }),
     defineQuantity({ name: 'cathode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the hydrogen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria, Mridha & Khan 1995, second-hand', work: q => at(q, p => p.cathode) }),
@@ -104,12 +83,7 @@ export default [
     defineQuantity({ name: 'void-fraction', of: 'stack', measure: 'fraction', meaning: 'Share of gas in the lye between the plates, hydrogen side.', formula: 'drift of the rising gas, at least the clinging bubbles', source: 'Zuber & Findlay 1965; Vogt & Balzer 2005', work: q => at(q, p => p.voidFraction) }),
     defineQuantity({
         name: 'voltage', of: 'stack', measure: 'voltage', meaning: 'Voltage at the ends of the stack at the operating point.', formula: 'cells in a group x volts per cell, bypass counted', source: model, shownAt: 'cells', shownAs: 'stack',
-        work: q => {
-            const p = q.model(operatingPoint);
-            if (!p || !(p.current > 0)) return NaN;
-            const half = cellSpread(q, p) * q.num('cells');
-            return { value: p.voltage, low: p.voltage - half, high: p.voltage + half };
-        },
+        work: q => at(q, p => (p.current > 0 ? p.voltage : NaN)),
     }),
     defineQuantity({ name: 'power', of: 'stack', measure: 'power', meaning: 'Electrical power into the stack.', formula: 'voltage x current', source: 'definition', work: q => q.q('voltage') * q.q('current') }),
     defineQuantity({

@@ -3,7 +3,8 @@ import { ATMOSPHERE, FARADAY, MOLAR_MASS } from '../../physics/constants.js';
 import { diffusionAcross, diffusivity, hydrogenInOxygen, mixingAcross, solubility } from '../../physics/crossover.js';
 import { wetGasVolume, gasVolume } from '../../physics/gas-volume.js';
 import { vapourFlow } from '../../physics/vapour.js';
-import { defineQuantity, type Spread } from '../define.js';
+import { defineQuantity } from '../define.js';
+import { crossoverDoubt } from '../doubts.js';
 import { lowLoad, operatingPoint, stackMake, type OperatingPoint, type StackMake } from '../operating-point.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -14,8 +15,6 @@ const USUAL_SHEET = 0.5e-3;
  *  Common practice, no source: one order of magnitude either way, which is why the result is only told within a factor of three. */
 const SHARED_FLOW = 1 / 60000;
 const LINK_FLOW = 0.01 / 60000;
-/** Factor either way: supersaturation at the electrodes is not known from a description [trinke-2018] [degroot-2022]. */
-const CROSSOVER_DOUBT = 3;
 /** Least part of the current that is taken to make gas, so that what crosses is divided by something. Own choice. */
 const LEAST_EFFICIENCY = 0.02;
 
@@ -29,6 +28,7 @@ function crossing(q: View): { hydrogen: number; oxygen: number } | undefined {
     const p = q.model(operatingPoint);
     if (!make || !p) return undefined;
     const thickness = make.separatorThickness > 0 ? make.separatorThickness : USUAL_SHEET;
+    const off = Math.exp(q.doubt(crossoverDoubt));
     const one = (gas: 'hydrogen' | 'oxygen') => {
         const s = solubility(gas, make.solute, make.strength, p.temperature);
         const diffused = diffusionAcross(diffusivity(gas, make.solute, make.strength, p.temperature), s, make.pressure, thickness, 1);
@@ -36,12 +36,11 @@ function crossing(q: View): { hydrogen: number; oxygen: number } | undefined {
         // Lye that changes sides carries its dissolved gas: through a narrow link next to nothing, through joined returns half of the flow.
         const shared = link?.word('shared') === 'returns' || link?.word('shared') === 'pumped-loop';
         const flow = shared ? SHARED_FLOW : LINK_FLOW;
-        return diffused + mixingAcross(flow, s, make.pressure) / (make.area * make.cells * make.groups);
+        return off * (diffused + mixingAcross(flow, s, make.pressure) / (make.area * make.cells * make.groups));
     };
     return { hydrogen: one('hydrogen'), oxygen: one('oxygen') };
 }
 const density = (q: View) => q.q('current-density');
-const doubt = (value: number): Spread => ({ value, low: value / CROSSOVER_DOUBT, high: Math.min(1, value * CROSSOVER_DOUBT) });
 
 export default [
     defineQuantity({ name: 'bypass-current', of: 'stack', measure: 'current', meaning: 'Mean current that passes by a cell through the lye of ports and channels instead of making gas.', formula: 'exact ladder of ports and channels: (1 - efficiency of the ladder) x current per group', source: 'Kirchhoff; checked against Haverkort\'s closed form for equal cells', work: q => q.model(operatingPoint)?.bypass ?? NaN }),
@@ -63,23 +62,23 @@ export default [
     defineQuantity({ name: 'vapour-loss', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that both gases carry away as vapour over the warm lye.', formula: '1.5 x hydrogen x p_w / (P - p_w)', source: 'Dalton; Balej 1985', work: q => vapourFlow(1.5 * q.q('hydrogen-rate'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)) }),
     defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
         const c = crossing(q);
-        return c ? doubt(hydrogenInOxygen(c.hydrogen, density(q))) : NaN;
+        return c ? hydrogenInOxygen(c.hydrogen, density(q)) : NaN;
     } }),
     defineQuantity({ name: 'oxygen-in-hydrogen', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the dry hydrogen at working current, separators whole and wetted.', formula: 'as hydrogen-in-oxygen, the other way', source: 'as hydrogen-in-oxygen', work: q => {
         const c = crossing(q);
-        return c ? doubt(c.oxygen / (c.oxygen + density(q) / (2 * FARADAY))) : NaN;
+        return c ? c.oxygen / (c.oxygen + density(q) / (2 * FARADAY)) : NaN;
     } }),
     defineQuantity({ name: 'hydrogen-in-oxygen-low', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the oxygen at the lowest current that is allowed: what leaks stays, what dilutes it shrinks.', formula: 'as hydrogen-in-oxygen, at the gas that the low current really makes', source: 'as hydrogen-in-oxygen', work: q => {
         const c = crossing(q);
         const low = q.model(lowLoad);
         const make = q.model(stackMake);
-        return c && low && make ? doubt(hydrogenInOxygen(c.hydrogen, gasMakingDensity(low, make))) : NaN;
+        return c && low && make ? hydrogenInOxygen(c.hydrogen, gasMakingDensity(low, make)) : NaN;
     } }),
     defineQuantity({ name: 'oxygen-in-hydrogen-low', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the hydrogen at the lowest current that is allowed.', formula: 'as oxygen-in-hydrogen', source: 'as hydrogen-in-oxygen', work: q => {
         const c = crossing(q);
         const low = q.model(lowLoad);
         const make = q.model(stackMake);
         if (!c || !low || !make) return NaN;
-        return doubt(c.oxygen / (c.oxygen + gasMakingDensity(low, make) / (2 * FARADAY)));
+        return c.oxygen / (c.oxygen + gasMakingDensity(low, make) / (2 * FARADAY));
     } }),
 ];

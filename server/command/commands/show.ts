@@ -2,8 +2,8 @@ import { assumptionRows, quantityRows, resultsOf } from '../../../language/refer
 import { workingText } from '../../../language/reference/working.js';
 import { nearest, offering } from '../../../language/values/nearest.js';
 import { CannotDo, type Command } from '../command.js';
-import { checkFiles, dateOf, rigFiles } from '../files.js';
 import { numbersText } from '../numbers-text.js';
+import { one } from '../one-rig.js';
 import { styles } from '../style.js';
 import { version } from '../version.js';
 
@@ -23,13 +23,7 @@ const show: Command = {
     },
     examples: ['rigwright show shed.rig', 'rigwright show shed.rig --working stack.volts-per-cell'],
     async run({ options, args }, around) {
-        if (!args.length) throw new CannotDo('show takes a file.');
-        const files = rigFiles(args, around.cwd);
-        if (files.length > 1) throw new CannotDo(`show takes one file; ${args[0]} holds ${files.length}.`);
-        const { workings, rig } = checkFiles(files, dateOf(options.on, around.today)).analyses[0];
-        if (rig.pages[0].sort !== 'rig') {
-            throw new CannotDo(`${args[0]} is no rig of its own: ${rig.isLibrary ? 'it is a library' : 'its first line is not rig "Title"'}.`);
-        }
+        const { analysis: { workings, rig } } = one(args, options.on, around, 'show');
         if (options.format === 'json') {
             around.out(`${JSON.stringify({ version, quantities: quantityRows(workings), assumptions: assumptionRows(workings) }, null, 2)}\n`);
             return 0;

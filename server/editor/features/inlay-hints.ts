@@ -101,6 +101,6 @@ function tooltip(results: readonly Result[]): InlayHint['tooltip'] {
 function label(r: Result): string {
     const name = r.quantity.shownAs ?? r.quantity.name;
     const spread = showSpread(r);
-    const wide = spread.startsWith('±') && r.high - r.low > 2 * WIDE * Math.abs(r.value);
+    const wide = spread !== '' && r.high - r.low > 2 * WIDE * Math.abs(r.value);
     return `${name ? `${name} ` : ''}${showResult(r)}${wide ? ` ${spread}` : ''}`;
 }

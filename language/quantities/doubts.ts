@@ -1,0 +1,32 @@
+/**
+ * What the laws themselves leave open, each declared once: half widths that about 95 % of all cases keep. A quantity or a model
+ * reads one by `q.doubt(...)`; from there it reaches every number that rests on it (see spread.ts).
+ */
+import { defineDoubt } from './define.js';
+
+/** V for one cell; half width by surface, see `surfaces` in the physics: the state of an electrode cannot be known from a description. */
+export const surfaceDoubt = defineDoubt({ name: 'surface of the electrodes', unit: 'V a cell', source: 'spread of seven measured stacks; stainless steel by judgement' });
+/** V for one cell that is left after one reading at the bench. */
+export const readingDoubt = defineDoubt({ name: 'curve beside the one reading', unit: 'V a cell', source: 'how far seven measured stacks stray from a curve through one of their points' });
+/** In half widths, which differ upwards and downwards by the make of the sheet, see `separators` in the physics. */
+export const separatorDoubt = defineDoubt({ name: 'resistance of the separator', half: 1, uneven: true, source: 'Vermeiren 1998 for composite sheet; porosity alone for cloth and felt' });
+/** In half widths, see `pressedExtra` in the physics. */
+export const pressedDoubt = defineDoubt({ name: 'contact of pressed electrodes', half: 1, uneven: true, told: '0.05 to 0.15 Ω·cm²', source: 'zero-gap cells after Haverkort, second-hand' });
+/** Share of the conductivity. */
+export const conductivityDoubt = defineDoubt({ name: 'conductivity of the lye', half: 0.05, source: 'Gilliam 2007 against See & White 1997' });
+/** Share of what bubbles add to the resistance of the gaps. */
+export const bubbleDoubt = defineDoubt({ name: 'bubbles in the gaps', half: 0.5, source: 'Vogt & Balzer 2005; unforced flow differs by as much' });
+/** Volume fraction of gas in the channels by which gas and lye leave. */
+export const outletDoubt = defineDoubt({ name: 'gas in the outlet channels', half: 0.15, told: '0.15 to 0.45 of the volume', source: 'own choice, no source' });
+/** Share of the heat that the surfaces lose: draughts and hidden faces. */
+export const lossDoubt = defineDoubt({ name: 'heat lost by the surfaces', half: 0.3, source: 'Churchill & Chu 1975 on real rigs; common practice, no source' });
+/** Share of the heat that warms stack and lye by a kelvin. */
+export const capacityDoubt = defineDoubt({ name: 'heat that frames and boards take', half: 0.4, source: 'sum of masses against one measured stack (Ulleberg 2003)' });
+/** Natural logarithm of a factor: supersaturation at the electrodes and the lye that changes sides. */
+export const crossoverDoubt = defineDoubt({ name: 'gas that crosses the separator', half: Math.log(3), uneven: true, told: 'a factor of 3', source: 'Trinke 2018; de Groot 2022: supersaturation and mixing are not known from a description' });
+/** Share of pure hydroxide in the solid as sold, see `solutes`. */
+export const assayDoubt = defineDoubt({ name: 'assay of the solid', source: 'usual range on the bags of that solid; common practice, no source' });
+/** Share of the delivery of a compressor that was not measured. */
+export const deliveryDoubt = defineDoubt({ name: 'delivery of the compressor', half: 0.3, source: 'Santos 2019: ± 20 % without a calibration; hydrogen leaks more' });
+/** Natural logarithm of a factor on the lye that gas lifts. */
+export const liftDoubt = defineDoubt({ name: 'lye that the gas lifts', half: Math.log(1.5), uneven: true, told: '-30 to +50 %', source: 'drift balance against the air lifts of Stenning & Martin 1968 and Kassab 2009' });

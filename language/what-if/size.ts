@@ -1,0 +1,135 @@
+/**
+ * What one number must be so that an expectation holds: plates for a voltage, current for a filling time, depth of a seal,
+ * volume of a bag. The whole rig is worked out again at each try, everything coupled solved again, so the answer holds for the
+ * rig as it stands and not for a formula.
+ */
+import { digits } from '../units/format.js';
+import { expectationOf, weigh } from '../quantities/expectation.js';
+import { findRoot } from '../physics/root.js';
+import type { Workings } from '../quantities/workings.js';
+import type { Expectation, Fix } from '../rig/rig.js';
+import { CannotTry, inputOf, type TriedInput } from './input.js';
+
+/** Places at which a number is tried before the crossing between two of them is closed in. */
+const TRIES = 48;
+/** Share of the range to which a crossing is closed in: finer than it is written. */
+const CLOSENESS = 1e-6;
+
+export interface Sized {
+    readonly input: TriedInput;
+    /** SI, as it is written; undefined if there is no such number. */
+    readonly value?: number;
+    /** '2.4 mm'. */
+    readonly text?: string;
+    /** What the left side comes to there: '2.05 V'. */
+    readonly gives?: string;
+    /** What it comes to as it stands. */
+    readonly now: string;
+    /** It holds as it stands: nothing must change. */
+    readonly already: boolean;
+    /** On which side of the answer it holds: 'at least', 'at most', 'just there'. */
+    readonly side?: 'at least' | 'at most' | 'just there';
+    /** Why there is none. */
+    readonly why?: string;
+    readonly fix?: Fix;
+}
+interface Try {
+    readonly si: number;
+    readonly left: number;
+    readonly holds: boolean;
+}
+
+/**
+ * @param expectation  'cylinder.fill-time < 3 h', or a line of the rig
+ * @param by           PART.PROPERTY
+ * @param between      'a..b', where to look
+ * @throws CannotTry where the question itself makes no sense
+ */
+export function sizeFor(workings: Workings, expectation: string | Expectation, by: string, between?: string): Sized {
+    const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
+    if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
+    const input = inputOf(workings, by, between);
+    const here = weigh(workings, wanted);
+    if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
+    const tried = new Map<number, Try>();
+    const attempt = (si: number): Try => {
+        let t = tried.get(si);
+        if (!t) {
+            const w = weigh(input.at(si), wanted);
+            tried.set(si, (t = { si, left: w.left ?? NaN, holds: w.holds === true }));
+            limits ??= w.limits;
+            say ??= w.say;
+        }
+        return t;
+    };
+    let { limits, say } = here;
+    const now = here.now ?? 'not known';
+    if (here.holds) return { input, now, already: true };
+    const places = input.counted ? counts(input.low, input.high) : spaced(input.low, input.high, input.now);
+    const tries = places.map(attempt);
+    const equal = here.node?.op === '=';
+    const answers = equal ? crossings(input, tries, attempt, limits?.[0] ?? NaN) : borders(input, tries, attempt);
+    // Of several answers the one that changes least.
+    const best = answers.sort((a, b) => Math.abs(a.si - input.now) - Math.abs(b.si - input.now) || a.si - b.si)[0];
+    if (!best) return { input, now, already: false, why: reason(input, tries, here.missing, say ?? (si => digits(si, 3))) };
+    const after = weigh(input.at(best.si), wanted);
+    return { input, now, already: false, value: best.si, text: input.say(best.si), gives: after.now, side: best.side, fix: input.write(best.si) };
+}
+
+type Answer = Pick<Try, 'si'> & { readonly side: Sized['side'] };
+/** Numbers at which it begins or ends to hold, rounded to the side where it does. */
+function borders(input: TriedInput, tries: readonly Try[], attempt: (si: number) => Try): Answer[] {
+    const found: Answer[] = [];
+    for (let i = 1; i < tries.length; i++) {
+        const [a, b] = [tries[i - 1], tries[i]];
+        if (a.holds === b.holds) continue;
+        let [holds, fails] = a.holds ? [a.si, b.si] : [b.si, a.si];
+        while (!input.counted && Math.abs(holds - fails) > CLOSENESS * Math.max(Math.abs(holds), Math.abs(fails))) {
+            const middle = (holds + fails) / 2;
+            if (attempt(middle).holds) holds = middle;
+            else fails = middle;
+        }
+        const side = holds > fails ? 1 : -1;
+        const si = input.rounded(holds, side);
+        if (attempt(si).holds) found.push({ si, side: side > 0 ? 'at least' : 'at most' });
+        else if (attempt(holds).holds) found.push({ si: holds, side: side > 0 ? 'at least' : 'at most' });
+    }
+    return found;
+}
+/** Numbers at which the left side is just what is wanted. */
+function crossings(input: TriedInput, tries: readonly Try[], attempt: (si: number) => Try, limit: number): Answer[] {
+    const found: Answer[] = [];
+    for (let i = 1; i < tries.length; i++) {
+        const [a, b] = [tries[i - 1], tries[i]];
+        if (!((a.left - limit) * (b.left - limit) <= 0)) continue;
+        if (input.counted) {
+            // A whole number seldom hits: the nearer of the two.
+            found.push({ si: Math.abs(a.left - limit) <= Math.abs(b.left - limit) ? a.si : b.si, side: 'just there' });
+            continue;
+        }
+        const root = findRoot(x => attempt(x).left - limit, a.si, b.si, CLOSENESS * Math.max(Math.abs(a.si), Math.abs(b.si)));
+        if (root === root) found.push({ si: input.rounded(root, 0), side: 'just there' });
+    }
+    return found;
+}
+function counts(low: number, high: number): number[] {
+    const step = Math.max(1, Math.floor((high - low) / 400));
+    const out: number[] = [];
+    for (let n = Math.ceil(low); n <= high; n += step) out.push(n);
+    return out;
+}
+/** Places over a range, by equal steps or, over more than a decade, by equal factors; the present one among them. */
+function spaced(low: number, high: number, now: number): number[] {
+    const by = low > 0 && high / low > 10 ? (i: number) => low * (high / low) ** (i / TRIES) : (i: number) => low + (high - low) * i / TRIES;
+    const places = Array.from({ length: TRIES + 1 }, (_, i) => by(i));
+    return (now > low && now < high ? [...places, now] : places).sort((a, b) => a - b);
+}
+function reason(input: TriedInput, tries: readonly Try[], missing: readonly string[], say: (si: number) => string): string {
+    const known = tries.filter(t => t.left === t.left);
+    const range = `between ${input.say(input.low)} and ${input.say(input.high)}`;
+    if (!known.length) return missing.length ? `It is not known, because ${missing.slice(0, 3).join(', ')} ${missing.length > 1 ? 'are' : 'is'} not given.` : `It is not known for any ${input.name} ${range}.`;
+    const lowest = known.reduce((a, b) => (b.left < a.left ? b : a));
+    const highest = known.reduce((a, b) => (b.left > a.left ? b : a));
+    if (highest.left - lowest.left <= 1e-6 * Math.abs(highest.left)) return `It does not depend on ${input.name}: it is ${say(lowest.left)} ${range}.`;
+    return `No ${input.name} ${range} is enough: it goes from ${say(lowest.left)} (at ${input.say(lowest.si)}) to ${say(highest.left)} (at ${input.say(highest.si)}). Something else must change as well.`;
+}
