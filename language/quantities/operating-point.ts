@@ -284,9 +284,8 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             start = p.ladder.plates;
             crossing = p.current;
             latest = undefined;
-            const growth = (f: (t: number) => number) => (f(T + 0.25) - f(T - 0.25)) / 0.5;
-            const made = growth(t => heatOf(t, at(t)));
-            return steadyMargin(made, made - growth(balance));
+            const [cool, warm] = [T - 0.25, T + 0.25].map(t => ({ made: heatOf(t, at(t)), lost: lossOf(t) + coolingOf(t, at(t)) }));
+            return steadyMargin(warm.made - cool.made, warm.lost - cool.lost);
         },
     };
 }
