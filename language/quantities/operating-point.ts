@@ -124,7 +124,7 @@ export interface OperatingPoint {
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
     /** 1 where the heat does not grow with the temperature, 0 where it grows as fast as what is lost; NaN where the temperature was given. */
-    readonly margin: number;
+    readonly margin: () => number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
     /** W/K: how what is made less what is led away changes with the temperature; below 0 where the point is stable. */
@@ -154,6 +154,8 @@ const MOST_CURRENT_DENSITY = 20000;
 const LEAST_CURRENT = 1e-3;
 /** K, how close a steady temperature is found: far closer than it is known, so that small differences can be told. */
 const CLOSE = 0.005;
+/** K, how far beside a temperature it is looked how heat and loss grow with it. */
+const BESIDE_K = 0.25;
 /** K, ramp of a thermostat: it switches, and over hours the mean lies a few kelvin above its point. Common practice, no source. */
 const THERMOSTAT_RAMP = 4;
 
@@ -239,11 +241,11 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
     };
     const lossOf = (T: number) => make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
-    const lyeFlowOf = (T: number, p: ReturnType<typeof at>): Record<Side, number> => {
+    const lyeFlowOf = (T: number, p: ReturnType<typeof solveAt>): Record<Side, number> => {
         const moles = hydrogenOf(p);
         return { hydrogen: circulation(make.loops.hydrogen, make, T, moles), oxygen: circulation(make.loops.oxygen, make, T, moles / 2) };
     };
-    const coolingOf = (T: number, p: ReturnType<typeof at>) => {
+    const coolingOf = (T: number, p: ReturnType<typeof solveAt>) => {
         const c = make.cooler;
         if (!c || T <= c.waterTemperature || T <= c.startsAt) return 0;
         const share = Math.min(1, (T - c.startsAt) / THERMOSTAT_RAMP);
@@ -263,14 +265,17 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         runsAway = steady === Infinity;
         T = runsAway ? HOTTEST : steady > low ? steady : room;
     }
-    let slope: number | undefined;
     const p = at(T);
-    const lost = (t: number, q: typeof p) => lossOf(t) + coolingOf(t, q);
-    let margin = temperature === undefined ? runsAway ? 0 : 1 : NaN;
-    if (margin === 1 && p.limitedBy === 'volts' && T > room) {
-        const warmer = at(T + 1);
-        margin = steadyMargin(heatOf(T + 1, warmer) - heatOf(T, p), lost(T + 1, warmer) - lost(T, p));
-    }
+    let sides: { readonly made: number; readonly lost: number }[] | undefined;
+    /** Heat made and led away a little below and a little above; from the solution again, so that nothing hangs on what was asked before. */
+    const beside = () => {
+        if (sides) return sides;
+        start = p.ladder.plates;
+        startedAt = p.current;
+        crossing = p.limitedBy === 'volts' ? p.current : 0;
+        latest = undefined;
+        return (sides = [T - BESIDE_K, T + BESIDE_K].map(t => ({ made: heatOf(t, at(t)), lost: lossOf(t) + coolingOf(t, at(t)) })));
+    };
     const each = p.current / make.groups;
     const j = each / make.area;
     const heat = heatOf(T, p);
@@ -283,8 +288,17 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
-        formFactor: source.formFactor(p.volts), runsAway, margin, ladder: p.ladder, cell: p.cell,
-        balanceSlope: () => (slope ??= (balance(T + 0.25) - balance(T - 0.25)) / 0.5),
+        formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
+        balanceSlope: () => {
+            const [cool, warm] = beside();
+            return (warm.made - warm.lost - cool.made + cool.lost) / (2 * BESIDE_K);
+        },
+        margin: () => {
+            if (temperature !== undefined || runsAway) return runsAway ? 0 : NaN;
+            if (p.limitedBy !== 'volts' || !(T > room)) return 1;
+            const [cool, warm] = beside();
+            return steadyMargin(warm.made - cool.made, warm.lost - cool.lost);
+        },
     };
 }
 
@@ -566,7 +580,7 @@ export const curvedMake = defineModel<StackMake | undefined>({
         const miss = (m: StackMake, p: typeof points[number]) => p.volts / m.cells - at(m, p).cellVoltage;
         // The first point moves the Tafel lines, so that the curve still ends at the rest voltage; the others add what is then left, at
         // the current that the plates carry in the mean. A second round takes in that this current moves with them.
-        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]) };
+        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]) + q.doubt(readingDoubt, AFTER_CURVE) };
         const density = points.map(p => Math.max(LEAST_EFFICIENT, at(first, p).bypassEfficiency) * p.current / make.groups / make.area);
         if (density.some((d, i) => i > 0 && d <= density[i - 1])) return first;
         const extra = points.map((p, i) => (i ? miss(first, p) : 0));
@@ -574,6 +588,8 @@ export const curvedMake = defineModel<StackMake | undefined>({
         return { ...bent, curve: { density, extra: points.map((p, i) => extra[i] + miss(bent, p)) } };
     },
 });
+/** V for one cell, half width along a curve of several points: how far seven measured stacks stray from the laws once shifted is the most of it. */
+const AFTER_CURVE = 0.03;
 /** Least share of the current that plates are taken to carry, where a stated curve is laid over them. Own choice. */
 const LEAST_EFFICIENT = 0.1;
 
@@ -615,8 +631,7 @@ export const tunedMake = defineModel<StackMake | undefined>({
     solve(q) {
         const make = q.model(curvedMake);
         const reading = benchReading(q);
-        const measured = make?.curve || reading?.taken;
-        return make && measured ? { ...make, offset: make.offset + (reading?.taken ? reading.shift : 0) + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
+        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
     },
 });
 

@@ -1,20 +1,29 @@
 /** Gas, water, and how much of the current makes gas. */
 import { ATMOSPHERE, FARADAY, MOLAR_MASS } from '../../physics/constants.js';
-import { diffusionAcross, diffusivity, hydrogenInOxygen, mixingAcross, solubility } from '../../physics/crossover.js';
+import { diffusionAcross, diffusivity, hydrogenInOxygen, mixingAcross, pressedAcross, solubility } from '../../physics/crossover.js';
 import { wetGasVolume, gasVolume } from '../../physics/gas-volume.js';
+import { findRoot } from '../../physics/root.js';
 import { vapourFlow } from '../../physics/vapour.js';
-import { defineQuantity } from '../define.js';
+import { defineQuantity, type Remarked } from '../define.js';
 import { crossoverDoubt } from '../doubts.js';
-import { lowLoad, operatingPoint, stackMake, type OperatingPoint, type StackMake } from '../operating-point.js';
+import type { Side } from '../lye-loop.js';
+import { lowLoad, operatingPoint, remembered, stackMake, tunedMake, usable, type OperatingPoint, type StackMake } from '../operating-point.js';
+import { sourceModel } from '../source.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
 /** m, a sheet whose thickness is not stated. */
 const USUAL_SHEET = 0.5e-3;
-/** m³/s of lye that changes sides: 1 L/min where returns or a pump are shared, 10 mL/min through a narrow link as it breathes.
- *  Common practice, no source: one order of magnitude either way, which is why the result is only told within a factor of three. */
-const SHARED_FLOW = 1 / 60000;
+/** m³/s of lye that changes sides through a narrow link as it breathes, 10 mL/min. Common practice, no source: one order of magnitude
+ *  either way. */
 const LINK_FLOW = 0.01 / 60000;
+/** Share of saturation that lye brings along from the other side: half of it comes from there where both circuits meet in one vessel or
+ *  pump; all of what goes through a link. */
+const HALF = 0.5;
+/** Hydrogen in the oxygen at which it counts as clean no longer, as a fraction: customary trip, from memory. */
+const CLEAN = 0.02;
+/** Least share of the working current at which cleanness is looked for. Own choice. */
+const LEAST_LOAD = 0.01;
 /** Least part of the current that is taken to make gas, so that what crosses is divided by something. Own choice. */
 const LEAST_EFFICIENCY = 0.02;
 
@@ -22,23 +31,57 @@ const LEAST_EFFICIENCY = 0.02;
 function gasMakingDensity(p: OperatingPoint, make: StackMake): number {
     return Math.max(1e-9, p.groupCurrent * Math.max(LEAST_EFFICIENCY, p.bypassEfficiency) / make.area);
 }
-/** Gas that crosses to the other side, mol/s per m² of separator: diffused, and carried by lye that changes sides. */
-function crossing(q: View): { hydrogen: number; oxygen: number } | undefined {
+/**
+ * Gas that crosses to the other side, mol/s per m² of separator, at an operating point: diffused, and carried by lye that changes sides.
+ * `across`: Pa by which the hydrogen side presses more than the oxygen side.
+ */
+function crossing(q: View, p: OperatingPoint | undefined, across = 0): { hydrogen: number; oxygen: number } | undefined {
     const make = q.model(stackMake);
-    const p = q.model(operatingPoint);
     if (!make || !p) return undefined;
     const thickness = make.separatorThickness > 0 ? make.separatorThickness : USUAL_SHEET;
     const off = Math.exp(q.doubt(crossoverDoubt));
-    const one = (gas: 'hydrogen' | 'oxygen') => {
+    const joined = circuitsMeet(q);
+    // m/s of lye through the sheet, towards the oxygen side.
+    const seeps = across === 0 ? 0 : (q.the('separator')?.maybe('permeability', 0) ?? 0) * across;
+    const one = (gas: Side) => {
+        const other = gas === 'hydrogen' ? 'oxygen' : 'hydrogen';
         const s = solubility(gas, make.solute, make.strength, p.temperature);
         const diffused = diffusionAcross(diffusivity(gas, make.solute, make.strength, p.temperature), s, make.pressure, thickness, 1);
-        const link = q.the('link');
-        // Lye that changes sides carries its dissolved gas: through a narrow link next to nothing, through joined returns half of the flow.
-        const shared = link?.word('shared') === 'returns' || link?.word('shared') === 'pumped-loop';
-        const flow = shared ? SHARED_FLOW : LINK_FLOW;
-        return off * (diffused + mixingAcross(flow, s, make.pressure) / (make.area * make.cells * make.groups));
+        // Lye that changes sides carries its dissolved gas: through a narrow link next to nothing, through joined returns half of what
+        // flows into the cells of the other side.
+        const mixed = joined ? mixingAcross(p.lyeFlow[other], s, make.pressure, HALF) : mixingAcross(LINK_FLOW, s, make.pressure, 1);
+        return off * (diffused + mixed / (make.area * make.cells * make.groups) + pressedAcross(gas === 'hydrogen' ? seeps : -seeps, s, make.pressure));
     };
     return { hydrogen: one('hydrogen'), oxygen: one('oxygen') };
+}
+/** Whether the lye of both sides meets in returns, a vessel or a pump. */
+function circuitsMeet(q: View): boolean {
+    const shared = q.the('link')?.word('shared');
+    return shared === 'returns' || shared === 'pumped-loop';
+}
+/** Pa by which the hydrogen side presses more than the oxygen side, where the sheet is known to let lye pass; 0 where not. */
+function pressing(q: View): number {
+    return (q.the('separator')?.maybe('permeability', 0) ?? 0) > 0 ? q.maybeQ('hydrogen-head', 0) - q.maybeQ('oxygen-head', 0) : 0;
+}
+/** The same at the point in steady running, pressed lye counted: what analysers would show. */
+const arriving = (q: View, p = q.model(operatingPoint)) => crossing(q, p, pressing(q));
+/** Hydrogen in the oxygen at one point. */
+function foulness(q: View, p: OperatingPoint, make: StackMake): number {
+    return hydrogenInOxygen(arriving(q, p)?.hydrogen ?? NaN, gasMakingDensity(p, make));
+}
+/** The lowest current at which the oxygen is clean, A. */
+function lowestClean(q: View): number | Remarked {
+    const make = q.model(tunedMake);
+    const source = q.model(sourceModel);
+    const p = q.model(operatingPoint);
+    if (!usable(make, source) || !p || !(p.current > 0)) return NaN;
+    const over = (current: number) => foulness(q, remembered(make, source!, p.room, p.temperature, current), make) - CLEAN;
+    if (!(over(p.current) < 0)) {
+        const why = circuitsMeet(q) ? 'the lye of both sides meets and carries gas across' : p.bypassEfficiency < HALF ? 'most of the current bypasses the cells' : 'too much crosses the separators for so little gas';
+        return { value: NaN, remarks: [`There is none: even at the working current more than 2 % of hydrogen is in the oxygen, because ${why}.`] };
+    }
+    const least = LEAST_LOAD * p.current;
+    return over(least) < 0 ? least : findRoot(over, least, p.current, 0.001 * p.current);
 }
 const density = (q: View) => q.q('current-density');
 
@@ -49,7 +92,7 @@ export default [
     defineQuantity({ name: 'worst-cell-current', of: 'stack', measure: 'current', meaning: 'Current of the plate that gets least, in the middle of a group.', formula: 'least plate current of the ladder', source: 'Kirchhoff', work: q => q.model(operatingPoint)?.worstCell ?? NaN }),
     defineQuantity({ name: 'port-resistance', of: 'stack', measure: 'resistance', meaning: 'Resistance of the lye in the ports of one cell on one inlet side, working temperature.', formula: 'length / (conductivity x area)', source: 'definition', work: q => q.model(operatingPoint)?.portResistance ?? NaN }),
     defineQuantity({ name: 'crossover-share', of: 'stack', measure: 'fraction', meaning: 'Share of the hydrogen made that crosses through the separators and comes out as impurity.', formula: '(hydrogen + 2 x oxygen crossing) / hydrogen made', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
-        const c = crossing(q);
+        const c = crossing(q, q.model(operatingPoint));
         return c ? Math.min(1, (c.hydrogen + 2 * c.oxygen) / (density(q) / (2 * FARADAY))) : NaN;
     } }),
     defineQuantity({ name: 'faraday-efficiency', of: 'stack', measure: 'fraction', meaning: 'Share of the current that ends up as hydrogen at the outlet.', formula: '1 - bypass share - crossover share', source: 'ladder and crossover as named there', range: 'good to ± 3 points at full load', shownAt: 'port', shownAs: 'to gas', work: q => Math.max(0, 1 - q.q('bypass-share') - q.q('crossover-share')) }),
@@ -60,25 +103,26 @@ export default [
     defineQuantity({ name: 'gas-per-day', of: 'stack', measure: 'gas-per-day', unit: 'NL/day', meaning: 'Hydrogen in a day of the stated hours.', formula: 'hydrogen rate x hours a day', source: 'definition', work: q => q.q('hydrogen-rate') * (q.the('routine')?.num('hours') ?? NaN) }),
     defineQuantity({ name: 'water-use', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that is split.', formula: 'one mole for each mole of hydrogen', source: 'stoichiometry', work: q => q.q('hydrogen-rate') * MOLAR_MASS.water }),
     defineQuantity({ name: 'vapour-loss', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that both gases carry away as vapour over the warm lye.', formula: '1.5 x hydrogen x p_w / (P - p_w)', source: 'Dalton; Balej 1985', work: q => vapourFlow(1.5 * q.q('hydrogen-rate'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)) }),
-    defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
-        const c = crossing(q);
+    defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides: half of what goes round where the circuits meet, and what the difference of heads presses through a sheet of known permeability', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
+        const c = arriving(q);
         return c ? hydrogenInOxygen(c.hydrogen, density(q)) : NaN;
     } }),
     defineQuantity({ name: 'oxygen-in-hydrogen', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the dry hydrogen at working current, separators whole and wetted.', formula: 'as hydrogen-in-oxygen, the other way', source: 'as hydrogen-in-oxygen', work: q => {
-        const c = crossing(q);
+        const c = arriving(q);
         return c ? c.oxygen / (c.oxygen + density(q) / (2 * FARADAY)) : NaN;
     } }),
     defineQuantity({ name: 'hydrogen-in-oxygen-low', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the oxygen at the lowest current that is allowed: what leaks stays, what dilutes it shrinks.', formula: 'as hydrogen-in-oxygen, at the gas that the low current really makes', source: 'as hydrogen-in-oxygen', work: q => {
-        const c = crossing(q);
         const low = q.model(lowLoad);
+        const c = arriving(q, low);
         const make = q.model(stackMake);
         return c && low && make ? hydrogenInOxygen(c.hydrogen, gasMakingDensity(low, make)) : NaN;
     } }),
     defineQuantity({ name: 'oxygen-in-hydrogen-low', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the hydrogen at the lowest current that is allowed.', formula: 'as oxygen-in-hydrogen', source: 'as hydrogen-in-oxygen', work: q => {
-        const c = crossing(q);
         const low = q.model(lowLoad);
+        const c = arriving(q, low);
         const make = q.model(stackMake);
         if (!c || !low || !make) return NaN;
         return c.oxygen / (c.oxygen + gasMakingDensity(low, make) / (2 * FARADAY));
     } }),
+    defineQuantity({ name: 'lowest-clean-current', of: 'stack', measure: 'current', meaning: 'Lowest current at which less than 2 % of hydrogen is in the oxygen, warm: what crosses hardly shrinks with the current, what dilutes it does.', formula: 'hydrogen-in-oxygen at that current, its bypass and its lye flow = 2 %', source: 'as hydrogen-in-oxygen; 2 %: customary trip, from memory', work: lowestClean }),
 ];

@@ -14,6 +14,7 @@ export default kind({
     properties: {
         groups: count('Groups of cells side by side, each between its own plus and minus.', { assume: ['1', 'nothing said'], usual: '1..8' }),
         cells: facts([[slot('', 'count'), 'per?', 'group?']], 'Cells in series; `14 per group` where there is more than one group. Cells share the volts.', { example: '${1:12}', none: false }),
+        'better-group': facts([[slot('volts', 'voltage'), 'lower'], [slot('cells', 'count'), 'cells'], [slot('gap', 'length'), 'gap']], 'How one group differs from the others: 0.3 V lower at equal current, fewer cells, a narrower gap. It takes more of the current and warms more.', { example: '${1:0.3 V} lower' }),
         plates: count('All plates, end plates counted: a check on the cells.', { fact: true, example: '${1:13}' }),
         layout: words(['bipolar', 'monopolar', 'common-bath'], 'How the plates are joined. In a common bath current runs round their edges.', { assume: ['bipolar', 'the usual one'] }),
         feed: words(['ends', 'middle'], 'Where the current enters: at the two end plates, or at a plate in the middle with both ends joined.', { assume: ['ends', 'the usual one'] }),
@@ -37,6 +38,7 @@ export default kind({
             assume: ['internal, PP, 16 mm', 'a usual frame', '± 4 mm'], example: '${1|internal,external|}, ${2:PP}, ${3:16 mm}',
         }),
         'port-hose': quantity('length', 'Length of insulating hose between each port and a metal header. Without it the header works as an electrode.', { usual: '5 mm..2 m' }),
+        'hose-ends': words(['same', 'both'], 'Whether the lye hoses of one gas leave at the same end of the stack or at both. Metal that joins both ends has all the volts of the stack across it.', { neverAssumed: true, example: '${1|same,both|}' }),
         'end-board': facts([[slot('material', { words: materialsFor('board'), open: true })], [slot('thickness', 'length')], ['span?', slot('span', 'length')]], 'Material, thickness and longest distance between bolts.', { example: '${1:PP}, ${2:25 mm}, span ${3:100 mm}' }),
         'tie-rods': facts([[slot('count', 'count'), 'of', slot('thread', 'thread')], [slot('torque', 'torque')], [slot('sleeves', { words: ['sleeved', 'bare', 'outside'] })]], 'Count and thread, torque, and whether they are sleeved where they pass through plates.', { example: '${1:8} of ${2:M8}, ${3:8 Nm}, ${4|sleeved,outside|}' }),
         stud: facts([[slot('contact', 'area')], [slot('path', 'length'), 'plate?', 'path?']], 'Contact area of the terminal, and how far the current runs in the end plate.', { example: '${1:80 mm2}, ${2:60 mm} plate path' }),

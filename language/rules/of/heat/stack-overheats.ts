@@ -6,6 +6,8 @@ import { stackGuards } from '../../guards.js';
 
 /** Thermal margin below which the edge is told, as a share: the losses are known to ± 30 %. */
 const THIN = 0.3;
+/** K over the room below which the margin is never thin: the current of cells doubles within 15 K at most. */
+const LEAST_RISE = 15;
 /** How a stack got so hot, where warmth feeds itself; nothing where it simply makes more heat than it can lose. */
 function tips(v: View, room: number): string {
     const edge = v.maybeQ('runaway-room');
@@ -25,8 +27,10 @@ export default defineRule({
         const hot = v.result('steady-temperature');
         const limit = v.num('max-temperature');
         if (!hot) return;
+        const room = v.the('site')?.maybe('hottest') ?? 313.15;
         if (!(hot.value > Math.min(limit, 343.15))) {
-            const margin = v.maybeQ('thermal-margin');
+            // Warmth feeds itself only after a rise in which the current has about doubled: cooler stacks need not be asked.
+            const margin = hot.value > room + LEAST_RISE ? v.maybeQ('thermal-margin') : 1;
             const edge = margin < THIN ? v.maybeQ('runaway-room') : NaN;
             if (edge === edge) {
                 tell({
@@ -38,7 +42,6 @@ export default defineRule({
             }
             return;
         }
-        const room = v.the('site')?.maybe('hottest') ?? 313.15;
         const assumed = v.says('max-temperature') === 'assumed';
         const above = hot.value > limit;
         const runsAway = hot.remarks.some(r => /No steady/.test(r));

@@ -16,9 +16,11 @@ export default defineRule({
         if (!(h > 0.01 || o > 0.005)) return;
         const kept = ['bag', 'gasometer', 'compressor', 'cylinder'].some(kind => v.all(kind).length);
         const said = routine?.said('lowest-current');
+        const clean = v.result('lowest-clean-current');
+        const from = clean && clean.value > 0 ? ` From about ${show(clean.value, 'A', 2)} on the oxygen stays below 2 %.` : clean?.remarks.length ? ` ${clean.remarks[0]}` : '';
         tell({
             at: said ? routine!.at('lowest-current') : v.at(), severity: kept && (said || tell.reached('built')) ? 'warning' : 'hint',
-            message: `At ${said ? show(routine!.num('lowest-current'), 'A') : 'a quarter of the current'} about ${show(h, '%', 2)} hydrogen is in the oxygen and ${show(o, '%', 2)} oxygen in the hydrogen (within a factor of three); trips stand at 2 % and 1 %.`,
+            message: `At ${said ? show(routine!.num('lowest-current'), 'A') : 'a quarter of the current'} about ${show(h, '%', 2)} hydrogen is in the oxygen and ${show(o, '%', 2)} oxygen in the hydrogen (within a factor of three); trips stand at 2 % and 1 %.${from}`,
         });
     },
 });
