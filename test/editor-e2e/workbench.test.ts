@@ -257,6 +257,50 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await expect.poll(() => readFileSync(path.join(folder, 'my-own.rig'), 'utf8').length, { timeout: 10_000 }).toBeGreaterThan(before.length + 20);
     });
 
+    it('finds numbers that would do for an expectation, and writes the one that is chosen', async () => {
+        await w.openFile('jeweller-torch-store.rig');
+        await w.run('Rigwright: Size a Number for an Expectation');
+        const input = w.find('.quick-input-widget:visible input').first();
+        await w.find('.quick-input-widget:visible', 'What shall hold?').waitFor();
+        await input.fill('cylinder.fill-time < 2 h');
+        await w.key('Enter');
+        const rows = w.find('.quick-input-widget:visible .monaco-list-row', 'gives');
+        await rows.first().waitFor();
+        await w.page.waitForTimeout(300);
+        await shot('size');
+        const chosen = w.find('.quick-input-widget:visible .monaco-list-row', 'power.current-limit').first();
+        const [, amperes] = /at least ([\d.]+) A/.exec(await chosen.innerText())!;
+        await chosen.click();
+        await expect.poll(() => w.text(), { timeout: 10_000 }).toContain(`${amperes} A`);
+        await w.key('Control+Z');
+    });
+
+    it('shows the rig at its corners on a page beside the text', async () => {
+        await w.run('Rigwright: Look at the Corners of the Rig');
+        const page = await w.explained('coldest day');
+        await shot('corners');
+        expect(await violations(w, page)).toEqual([]);
+        await w.run('View: Close All Editors');
+    });
+
+    it('sweeps a number and shows a curve', async () => {
+        await w.openFile('lesson-two-cells.rig');
+        await w.run('Rigwright: Sweep a Number');
+        const input = w.find('.quick-input-widget:visible input').first();
+        await w.find('.quick-input-widget:visible', 'What varies').waitFor();
+        await input.fill('stack.gap: 1..6 mm');
+        await w.key('Enter');
+        await w.find('.quick-input-widget:visible', 'Which numbers do you want to see?').waitFor();
+        await w.find('.quick-input-widget:visible input[type=text]').first().fill('stack.volts-per-cell');
+        await w.find('.quick-input-widget:visible .monaco-list-row', 'stack.volts-per-cell').first().click();
+        await w.page.waitForTimeout(300);
+        await shot('sweep-choice');
+        await w.key('Enter');
+        await w.explained('●');
+        await shot('sweep');
+        await w.run('View: Close All Editors');
+    });
+
     it('follows a setting at once', async () => {
         const search = w.find('.settings-editor .suggest-input-container');
         const flip = async () => {
