@@ -37,5 +37,13 @@ export async function size({ client }: Rigwright, handed?: unknown): Promise<voi
         return;
     }
     const edit = await client.protocol2CodeConverter.asWorkspaceEdit(choice.way.edit);
-    if (!edit || !(await vscode.workspace.applyEdit(edit))) void vscode.window.showWarningMessage('The text could not be changed.');
+    if (!edit || !(await vscode.workspace.applyEdit(edit))) {
+        void vscode.window.showWarningMessage('The text could not be changed.');
+        return;
+    }
+    // Where it was changed is brought into view.
+    const [uri, [change]] = edit.entries()[0];
+    const editor = await vscode.window.showTextDocument(await vscode.workspace.openTextDocument(uri));
+    editor.selection = new vscode.Selection(change.range.start, change.range.start);
+    editor.revealRange(change.range, vscode.TextEditorRevealType.InCenterIfOutsideViewport);
 }

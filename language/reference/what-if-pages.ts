@@ -1,8 +1,9 @@
 /** Corners and sweeps as pages of Markdown, for whoever shows pages. */
+import type { Result } from '../quantities/workings.js';
 import type { Corners } from '../what-if/corners.js';
 import type { Sweep } from '../what-if/sweep.js';
 import { sweepLines } from './sweep-table.js';
-import { showResult } from './values.js';
+import { showResult, unitOfResult } from './values.js';
 
 const caution = 'This is arithmetic on your description. Local codes and licensed practice decide.';
 const cell = (text: string) => text.replace(/\|/g, '\\|');
@@ -10,8 +11,13 @@ const cell = (text: string) => text.replace(/\|/g, '\\|');
 export function cornersPage({ corners, lines }: Corners, title: string): string {
     const out = [`# ${title} at its corners`, '', 'The same rig where it is pressed hardest. What a corner breaks is what the rig as described does not have.', ''];
     if (lines.length) {
-        out.push(`| | ${corners.map(c => cell(c.name)).join(' | ')} |`, `|---|${corners.map(() => '---|').join('')}`);
-        for (const l of lines) out.push(`| ${cell(l.name)} | ${l.results.map(r => (r && r.value === r.value ? cell(showResult(r)) : '')).join(' | ')} |`);
+        out.push(`| number | ${corners.map(c => cell(c.name)).join(' | ')} |`, `|---|${corners.map(() => '---|').join('')}`);
+        for (const l of lines) {
+            // The unit once, so that the columns stay narrow.
+            const unit = unitOfResult(l.results.find(r => r)!);
+            const number = (r: Result | undefined) => (r && r.value === r.value ? showResult(r).slice(0, -unit.length || undefined).trim() : '');
+            out.push(`| ${cell(l.name)}${unit && `, ${cell(unit)}`} | ${l.results.map(number).join(' | ')} |`);
+        }
         out.push('');
     }
     for (const c of corners.slice(1)) {

@@ -272,7 +272,8 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         const [, amperes] = /at least ([\d.]+) A/.exec(await chosen.innerText())!;
         await chosen.click();
         await expect.poll(() => w.text(), { timeout: 10_000 }).toContain(`${amperes} A`);
-        await w.key('Control+Z');
+        await shot('sized');
+        await w.revert();
     });
 
     it('shows the rig at its corners on a page beside the text', async () => {
@@ -290,9 +291,10 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.find('.quick-input-widget:visible', 'What varies').waitFor();
         await input.fill('stack.gap: 1..6 mm');
         await w.key('Enter');
-        await w.find('.quick-input-widget:visible', 'Which numbers do you want to see?').waitFor();
-        await w.find('.quick-input-widget:visible input[type=text]').first().fill('stack.volts-per-cell');
-        await w.find('.quick-input-widget:visible .monaco-list-row', 'stack.volts-per-cell').first().click();
+        const row = w.find('.quick-input-widget:visible .monaco-list-row', 'stack.volts-per-cell').first();
+        await w.find('.quick-input-widget:visible .monaco-list-row').first().waitFor();
+        await w.type('volts-per-cell');
+        await row.click();
         await w.page.waitForTimeout(300);
         await shot('sweep-choice');
         await w.key('Enter');
