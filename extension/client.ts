@@ -5,10 +5,13 @@ import * as vscode from 'vscode';
 import { RevealOutputChannelOn } from 'vscode-languageclient';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { checkFolder } from './commands/check-folder.js';
+import { corners } from './commands/corners.js';
 import { explain } from './commands/explain.js';
 import { newRig } from './commands/new-rig.js';
 import { openLog } from './commands/open-log.js';
 import { restartServer } from './commands/restart-server.js';
+import { size } from './commands/size.js';
+import { sweep } from './commands/sweep.js';
 import { writeAssumptions } from './commands/write-assumptions.js';
 import { Pages } from './pages.js';
 import { readFileRequest } from './protocol.js';
@@ -38,6 +41,9 @@ const commands: Record<string, Command> = {
     'rigwright.newRig': newRig,
     'rigwright.checkFolder': checkFolder,
     'rigwright.explain': explain,
+    'rigwright.size': size,
+    'rigwright.sweep': sweep,
+    'rigwright.corners': corners,
     'rigwright.writeAssumptions': writeAssumptions,
     'rigwright.restartServer': restartServer,
     'rigwright.openLog': openLog,

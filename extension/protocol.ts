@@ -47,5 +47,31 @@ export const checkFolderRequest =
 /** Asks for the edit that writes every assumption of a rig into its text; null where nothing is assumed. */
 export const assumptionsRequest = new RequestType<{ uri: string }, WorkspaceEdit | null, void>('rigwright/assumptions');
 
+/** An answer, or the sentence that says why there is none. */
+export type Tried<T> = { answer: T } | { cannot: string };
+
+/** One number that can be changed so that an expectation holds. */
+export interface Way {
+    input: string;
+    text: string;
+    now: string;
+    gives?: string;
+    /** Rules that would then tell something new. */
+    raises: string[];
+    edit?: WorkspaceEdit;
+}
+/** Asks for the single numbers that can be changed so that an expectation holds. */
+export const waysRequest = new RequestType<{ uri: string; expectation: string }, Tried<Way[]> | null, void>('rigwright/ways');
+
+/** Asks for the page about a rig at its corners. */
+export const cornersRequest = new RequestType<{ uri: string }, Page | null, void>('rigwright/corners');
+
+/** Asks what can be varied at a place, and which numbers there are to look at. */
+export const sweepableRequest =
+    new RequestType<{ uri: string; position: Position }, { over: string; numbers: { name: string; now: string; meaning: string }[] } | null, void>('rigwright/sweepable');
+
+/** Asks for the table of some numbers over a range of one or two others. */
+export const sweepRequest = new RequestType<{ uri: string; over: string[]; of: string[] }, Tried<Page> | null, void>('rigwright/sweep');
+
 /** The server asks for the text of another file, so that imports work on any file system that the editor knows. */
 export const readFileRequest = new RequestType<{ uri: string }, { text: string } | { missing: true }, void>('rigwright/readFile');

@@ -1,4 +1,4 @@
-// npm run endurance -- [MINUTES]: the random cases in full counts, and the server under random typing. Writes what it saw
+// npm run endurance -- [MINUTES]: the random cases in full counts (RIGWRIGHT_RUNS=10000 sets how many), and the server under random typing. Writes what it saw
 // to test/endurance-results.json. Not part of the tests: it takes minutes.
 import { spawnSync } from 'node:child_process';
 import { writeFileSync } from 'node:fs';
@@ -7,8 +7,8 @@ import { fuzz } from './server/fuzz.mjs';
 
 const root = path.resolve(import.meta.dirname, '..');
 const minutes = Number(process.argv[2] ?? 5);
-const runs = Math.round(minutes * 800);
-const vitest = spawnSync(process.execPath, [path.join(root, 'node_modules/vitest/vitest.mjs'), 'run', 'test/language/properties.test.ts', 'test/language/memory.test.ts', '--testTimeout', '3600000'], {
+const runs = Number(process.env.RIGWRIGHT_RUNS ?? Math.round(minutes * 800));
+const vitest = spawnSync(process.execPath, [path.join(root, 'node_modules/vitest/vitest.mjs'), 'run', 'test/language/properties.test.ts', 'test/language/memory.test.ts', 'test/language/balances.test.ts', 'test/language/monotony.test.ts', '--testTimeout', '3600000'], {
     cwd: root, stdio: 'inherit', env: { ...process.env, RIGWRIGHT_RUNS: String(runs) },
 });
 const seed = Number(process.env.SEED ?? Date.now() % 1e9);

@@ -22,11 +22,11 @@ export const outletDoubt = defineDoubt({ name: 'gas in the outlet channels', hal
 export const lossDoubt = defineDoubt({ name: 'heat lost by the surfaces', half: 0.3, source: 'Churchill & Chu 1975 on real rigs; common practice, no source' });
 /** Share of the heat that warms stack and lye by a kelvin. */
 export const capacityDoubt = defineDoubt({ name: 'heat that frames and boards take', half: 0.4, source: 'sum of masses against one measured stack (Ulleberg 2003)' });
+/** Natural logarithm of a factor: what the lift law made of measured air lifts. */
+export const liftDoubt = defineDoubt({ name: 'lye lifted by the gas', half: Math.log(1.45), told: 'a factor of 1.45', uneven: true, source: 'held against air lifts of Stenning & Martin 1968, Kassab 2009' });
 /** Natural logarithm of a factor: supersaturation at the electrodes and the lye that changes sides. */
 export const crossoverDoubt = defineDoubt({ name: 'gas that crosses the separator', half: Math.log(3), uneven: true, told: 'a factor of 3', source: 'Trinke 2018; de Groot 2022: supersaturation and mixing are not known from a description' });
 /** Share of pure hydroxide in the solid as sold, see `solutes`. */
 export const assayDoubt = defineDoubt({ name: 'assay of the solid', source: 'usual range on the bags of that solid; common practice, no source' });
 /** Share of the delivery of a compressor that was not measured. */
 export const deliveryDoubt = defineDoubt({ name: 'delivery of the compressor', half: 0.3, source: 'Santos 2019: ± 20 % without a calibration; hydrogen leaks more' });
-/** Natural logarithm of a factor on the lye that gas lifts. */
-export const liftDoubt = defineDoubt({ name: 'lye that the gas lifts', half: Math.log(1.5), uneven: true, told: '-30 to +50 %', source: 'drift balance against the air lifts of Stenning & Martin 1968 and Kassab 2009' });

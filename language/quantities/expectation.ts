@@ -48,14 +48,18 @@ export function weigh(workings: Workings, e: Expectation): Weighed {
     if (!w) workings.weighed.set(e, (w = weighNow(workings, e)));
     return w;
 }
-function weighNow(workings: Workings, e: Expectation): Weighed {
+/** The same without the bounds of the left side, which cost far more than its value: for whoever weighs it many times. */
+export function weighValue(workings: Workings, e: Expectation): Weighed {
+    return weighNow(workings, e, false);
+}
+function weighNow(workings: Workings, e: Expectation, bounds = true): Weighed {
     const missing: string[] = [];
     const troubles: Trouble[] = [];
     const node = e.value?.list[0]?.[0];
     if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing, troubles };
     const work = (n: Node | undefined): Amount | undefined => {
         if (!n) return undefined;
-        const w = evaluate(n, workings.resolver(true));
+        const w = evaluate(n, workings.resolver(bounds));
         if (!isTrouble(w)) return w;
         if (w.code !== 'unknown') troubles.push(w);
         else if (w.message) missing.push(...w.message.split(', ').filter(m => !missing.includes(m)));

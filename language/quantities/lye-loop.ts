@@ -39,6 +39,7 @@ export interface LoopStack {
     readonly solute: Solute;
     readonly strength: number;
     readonly pressure: number;
+    /** What the lift law is off by, as a factor; 1 as expected. */
     readonly liftFactor: number;
 }
 

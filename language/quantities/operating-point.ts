@@ -39,12 +39,11 @@ export interface StackMake {
     readonly separatorNumber: number;
     readonly separatorThickness: number;
     /** What the laws leave open, as it is taken: factors on the resistance of the separator, on the conductivity of the lye, on what bubbles
-     *  add and on the heat that surfaces lose (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
+     *  add, on the heat that surfaces lose and on the lye that gas lifts (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
     readonly separatorFactor: number;
     readonly conductivityFactor: number;
     readonly bubbleFactor: number;
     readonly lossFactor: number;
-    /** Factor on the lye that gas lifts. */
     readonly liftFactor: number;
     readonly pressed: number;
     readonly outletGas: number;
@@ -125,7 +124,7 @@ export interface OperatingPoint {
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
     /** 1 where the heat does not grow with the temperature, 0 where it grows as fast as what is lost; NaN where the temperature was given. */
-    readonly margin: () => number;
+    readonly margin: number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
     /** W/K: how what is made less what is led away changes with the temperature; below 0 where the point is stable. */
@@ -173,6 +172,7 @@ const THERMOSTAT_RAMP = 4;
  */
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number, near?: OperatingPoint): OperatingPoint {
     let start: Float64Array | undefined = near?.ladder.plates.length === make.cells - 1 ? near.ladder.plates : undefined;
+    let startedAt = near?.current ?? 0;
     let crossing = near?.limitedBy === 'volts' ? near.current : 0;
     const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
     const solveAt = (T: number) => {
@@ -192,8 +192,9 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const c = withBubbles(make, cell, each / make.area, conductivity);
             const law: PlateLaw = make.curve ? bentLaw(c, make.area, make.curve)
                 : { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
-            const ladder = solveLadder(make.cells, each, law, channels, start);
+            const ladder = solveLadder(make.cells, each, law, channels, start && startedAt > 0 ? start.map(i => i * total / startedAt) : start);
             start = ladder.plates;
+            startedAt = total;
             return (last = { total, ladder, cell: c, volts: ladder.volts + law.volts(each) });
         };
         const excess = (total: number) => {
@@ -208,23 +209,21 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         } else {
             const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
             const least = Math.min(LEAST_CURRENT, most / 1000);
+            // The crossing moves little from one temperature to the next: it is looked for near the last one first.
+            const close = crossing > 0 ? tangents(excess, crossing, least, most, most * 1e-5) : undefined;
+            if (close !== undefined) {
+                current = crossing = close;
+                limitedBy = 'volts';
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
-            if (excess(most) >= 0) {
+            } else if (excess(most) >= 0) {
                 current = most;
                 limitedBy = 'current limit';
+            } else if (!(excess(least) > 0)) {
+                current = 0;
+                limitedBy = 'too few volts';
             } else {
-                // The crossing moves little from one temperature to the next: it is looked for near the last one first.
-                const [low, high] = [0.93 * crossing, Math.min(most, 1.07 * crossing)];
-                if (crossing > 0 && excess(low) > 0 && excess(high) < 0) {
-                    current = crossing = findRoot(excess, low, high, most * 1e-5);
-                    limitedBy = 'volts';
-                } else if (!(excess(least) > 0)) {
-                    current = 0;
-                    limitedBy = 'too few volts';
-                } else {
-                    current = crossing = findRoot(excess, least, most, most * 1e-5);
-                    limitedBy = 'volts';
-                }
+                current = crossing = findRoot(excess, least, most, most * 1e-5);
+                limitedBy = 'volts';
             }
         }
         const { ladder, cell: used, volts } = stackAt(current);
@@ -240,18 +239,21 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
     };
     const lossOf = (T: number) => make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
-    const lyeFlowOf = (T: number, p: ReturnType<typeof solveAt>): Record<Side, number> => {
+    const lyeFlowOf = (T: number, p: ReturnType<typeof at>): Record<Side, number> => {
         const moles = hydrogenOf(p);
         return { hydrogen: circulation(make.loops.hydrogen, make, T, moles), oxygen: circulation(make.loops.oxygen, make, T, moles / 2) };
     };
-    const coolingOf = (T: number, p: ReturnType<typeof solveAt>) => {
+    const coolingOf = (T: number, p: ReturnType<typeof at>) => {
         const c = make.cooler;
         if (!c || T <= c.waterTemperature || T <= c.startsAt) return 0;
         const share = Math.min(1, (T - c.startsAt) / THERMOSTAT_RAMP);
         const flow = lyeFlowOf(T, p);
         return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, T, c.waterTemperature);
     };
-    const balance = (t: number) => heatOf(t, at(t)) - lossOf(t) - coolingOf(t, at(t));
+    const balance = (t: number) => {
+        const p = at(t);
+        return heatOf(t, p) - lossOf(t) - coolingOf(t, p);
+    };
     let T = temperature ?? NaN;
     let runsAway = false;
     if (temperature === undefined) {
@@ -263,6 +265,12 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     }
     let slope: number | undefined;
     const p = at(T);
+    const lost = (t: number, q: typeof p) => lossOf(t) + coolingOf(t, q);
+    let margin = temperature === undefined ? runsAway ? 0 : 1 : NaN;
+    if (margin === 1 && p.limitedBy === 'volts' && T > room) {
+        const warmer = at(T + 1);
+        margin = steadyMargin(heatOf(T + 1, warmer) - heatOf(T, p), lost(T + 1, warmer) - lost(T, p));
+    }
     const each = p.current / make.groups;
     const j = each / make.area;
     const heat = heatOf(T, p);
@@ -275,21 +283,32 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
-        formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
+        formFactor: source.formFactor(p.volts), runsAway, margin, ladder: p.ladder, cell: p.cell,
         balanceSlope: () => (slope ??= (balance(T + 0.25) - balance(T - 0.25)) / 0.5),
-        margin: () => {
-            if (temperature !== undefined || runsAway) return runsAway ? 0 : NaN;
-            if (p.limitedBy !== 'volts' || !(T > room)) return 1;
-            // From the solution again, so that nothing hangs on what was asked before.
-            start = p.ladder.plates;
-            crossing = p.current;
-            latest = undefined;
-            const [cool, warm] = [T - 0.25, T + 0.25].map(t => ({ made: heatOf(t, at(t)), lost: lossOf(t) + coolingOf(t, at(t)) }));
-            return steadyMargin(warm.made - cool.made, warm.lost - cool.lost);
-        },
     };
 }
 
+/** Steps along tangents that are tried, and how far beside the first place its tangent is taken, as a share. */
+const MOST_TANGENTS = 6;
+const BESIDE = 1e-3;
+/** Where a falling function crosses zero, by tangents from a place nearby; undefined if they do not settle between the ends. */
+function tangents(f: (x: number) => number, from: number, low: number, high: number, tolerance: number): number | undefined {
+    let x = from * (1 + BESIDE);
+    let before = f(x);
+    let here = f(from);
+    let slope = (before - here) / (x - from);
+    x = from;
+    for (let step = 0; step < MOST_TANGENTS && slope < 0; step++) {
+        const next = x - here / slope;
+        if (!(next > low && next < high)) return undefined;
+        before = here;
+        here = f(next);
+        if (Math.abs(next - x) <= tolerance) return next;
+        slope = (here - before) / (next - x);
+        x = next;
+    }
+    return undefined;
+}
 /** Part of an imbalance that one step may leave. */
 const LEFT_OVER = 0.1;
 /** The temperature of a balance that differs by a little from one that is solved, by its slope there; undefined if one step is not enough. */
@@ -437,12 +456,12 @@ export const stackMake = defineModel<StackMake | undefined>({
             cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface,
             separatorResistance: separator?.maybe('area-resistance', 0) ?? 0, separatorNumber: make.macMullin, separatorThickness: sheet,
             separatorFactor: separatorOff < 0 ? 1 + separatorOff * (1 - make.low) : 1 + separatorOff * (make.high - 1),
-            conductivityFactor: 1 + lye.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt),
+            conductivityFactor: 1 + lye.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
             pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
             outletGas: OUTLET_GAS + q.doubt(outletDoubt), solute, strength,
             ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
             outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: q.doubt(surfaceDoubt, surfaces[surface].plusMinus),
-            pressure: airPressureOf(q), liftFactor: Math.exp(q.doubt(liftDoubt)), ...coolersOf(q),
+            pressure: airPressureOf(q), ...coolersOf(q),
         };
     },
 });
@@ -499,10 +518,10 @@ export function remembered(make: StackMake, source: Source, room: number, temper
     }
     return p;
 }
-/** Whether a stack and a source are known well enough to be solved: sizes above 0, lye below 50 wt%, a source with volts. */
+/** Whether a stack and a source are known well enough to be solved: sizes above 0, lye below 50 wt%, a source with volts and no limit below 0. */
 export function usable(make: StackMake | undefined, source: Source | undefined): make is StackMake {
     return !!make && !!source && [make.cells, make.groups, make.area, make.gap, make.strength, make.portBore, make.portLength, make.manifoldBore].every(n => n === n && n >= 0)
-        && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && make.cells <= MOST_CELLS;
+        && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && !(source.limit < 0) && make.cells <= MOST_CELLS;
 }
 
 /** K, hottest and coldest air where no site is described; a site has its own assumption. Common practice, no source. */
@@ -547,7 +566,7 @@ export const curvedMake = defineModel<StackMake | undefined>({
         const miss = (m: StackMake, p: typeof points[number]) => p.volts / m.cells - at(m, p).cellVoltage;
         // The first point moves the Tafel lines, so that the curve still ends at the rest voltage; the others add what is then left, at
         // the current that the plates carry in the mean. A second round takes in that this current moves with them.
-        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]) + q.doubt(readingDoubt, AFTER_CURVE) };
+        const first: StackMake = { ...make, offset: make.offset + miss(make, points[0]) };
         const density = points.map(p => Math.max(LEAST_EFFICIENT, at(first, p).bypassEfficiency) * p.current / make.groups / make.area);
         if (density.some((d, i) => i > 0 && d <= density[i - 1])) return first;
         const extra = points.map((p, i) => (i ? miss(first, p) : 0));
@@ -555,8 +574,6 @@ export const curvedMake = defineModel<StackMake | undefined>({
         return { ...bent, curve: { density, extra: points.map((p, i) => extra[i] + miss(bent, p)) } };
     },
 });
-/** V for one cell, half width along a curve of several points: how far seven measured stacks stray from the laws once shifted is the most of it. */
-const AFTER_CURVE = 0.03;
 /** Least share of the current that plates are taken to carry, where a stated curve is laid over them. Own choice. */
 const LEAST_EFFICIENT = 0.1;
 
@@ -598,7 +615,8 @@ export const tunedMake = defineModel<StackMake | undefined>({
     solve(q) {
         const make = q.model(curvedMake);
         const reading = benchReading(q);
-        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
+        const measured = make?.curve || reading?.taken;
+        return make && measured ? { ...make, offset: make.offset + (reading?.taken ? reading.shift : 0) + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
     },
 });
 

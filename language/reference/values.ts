@@ -55,6 +55,12 @@ export function showSpread(result: Result): string {
     const at = (si: number) => (Number.isFinite(si) ? String(Number((unit ? fromSi(si, unit) : si).toFixed(places))) : digits(si));
     return `(${at(result.low)} to ${at(result.high)})`;
 }
+/** The wider of its bounds as one ±, where there is little room: `± 0.16`; both where it is wider than the number itself. */
+export function showHalf(result: Result): string {
+    const half = Math.max(result.high - result.value, result.value - result.low);
+    if (half > Math.abs(result.value)) return showSpread(result);
+    return half > 0 ? `± ${digits(half / (unitOf(unitOfResult(result))?.factor ?? 1), 2)}` : '';
+}
 /** Lines of what a number's ± comes from, most first: 'surface of the electrodes ± 0.15 V a cell: 83 %'. */
 export function showShares(result: Result, most: number): string[] {
     return result.value === result.value ? result.spread.shares.slice(0, most).map(showShare) : [];

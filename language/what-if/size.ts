@@ -4,9 +4,10 @@
  * rig as it stands and not for a formula.
  */
 import { digits } from '../units/format.js';
-import { expectationOf, weigh } from '../quantities/expectation.js';
+import { expectationOf, weighValue } from '../quantities/expectation.js';
 import { findRoot } from '../physics/root.js';
-import type { Workings } from '../quantities/workings.js';
+import type { Input, Result, Workings } from '../quantities/workings.js';
+import { walk, type Node } from '../values/parse-value.js';
 import type { Expectation, Fix } from '../rig/rig.js';
 import { CannotTry, inputOf, type TriedInput } from './input.js';
 
@@ -49,13 +50,13 @@ export function sizeFor(workings: Workings, expectation: string | Expectation, b
     const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
     if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
     const input = inputOf(workings, by, between);
-    const here = weigh(workings, wanted);
+    const here = weighValue(workings, wanted);
     if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
     const tried = new Map<number, Try>();
     const attempt = (si: number): Try => {
         let t = tried.get(si);
         if (!t) {
-            const w = weigh(input.at(si), wanted);
+            const w = weighValue(input.at(si), wanted);
             tried.set(si, (t = { si, left: w.left ?? NaN, holds: w.holds === true }));
             limits ??= w.limits;
             say ??= w.say;
@@ -72,7 +73,7 @@ export function sizeFor(workings: Workings, expectation: string | Expectation, b
     // Of several answers the one that changes least.
     const best = answers.sort((a, b) => Math.abs(a.si - input.now) - Math.abs(b.si - input.now) || a.si - b.si)[0];
     if (!best) return { input, now, already: false, why: reason(input, tries, here.missing, say ?? (si => digits(si, 3))) };
-    const after = weigh(input.at(best.si), wanted);
+    const after = weighValue(input.at(best.si), wanted);
     return { input, now, already: false, value: best.si, text: input.say(best.si), gives: after.now, side: best.side, fix: input.write(best.si) };
 }
 
@@ -132,4 +133,76 @@ function reason(input: TriedInput, tries: readonly Try[], missing: readonly stri
     const highest = known.reduce((a, b) => (b.left > a.left ? b : a));
     if (highest.left - lowest.left <= 1e-6 * Math.abs(highest.left)) return `It does not depend on ${input.name}: it is ${say(lowest.left)} ${range}.`;
     return `No ${input.name} ${range} is enough: it goes from ${say(lowest.left)} (at ${input.say(lowest.si)}) to ${say(highest.left)} (at ${input.say(highest.si)}). Something else must change as well.`;
+}
+
+/** What can change, of all that the left side of an expectation rests on. */
+function candidates(workings: Workings, wanted: Expectation): string[] {
+    const names = new Set<string>();
+    const seen = new Set<Result>();
+    const visit = (inputs: readonly Input[]) => {
+        for (const i of inputs) {
+            if (i.result && !seen.has(i.result)) {
+                seen.add(i.result);
+                visit(i.result.inputs);
+            } else if (i.given?.property && !i.given.property.fact && !i.part.kind?.statement && !i.part.pattern && i.value === i.value) {
+                names.add(i.label);
+            }
+        }
+    };
+    const node = wanted.value?.list[0]?.[0];
+    for (const name of node?.is === 'operation' ? namesUnder(node.a) : []) {
+        const part = workings.rig.parts.get(name[0]);
+        const result = part && workings.quantity(part, name.slice(1).join('.'));
+        if (result) {
+            seen.add(result);
+            visit(result.inputs);
+        }
+    }
+    return [...names];
+}
+function namesUnder(node: Node): readonly (readonly string[])[] {
+    const names: (readonly string[])[] = [];
+    walk(node, n => {
+        if (n.is === 'name') names.push(n.names);
+    });
+    return names;
+}
+/** A change that is tried to see whether a number moves the right way at all, as a share of it. */
+const NUDGE = 0.05;
+/** What is a matter of the place and its weather is no choice. */
+const noChoice: ReadonlySet<string> = new Set(['site']);
+
+/**
+ * Every single number that can be changed so that an expectation holds, the least change first.
+ * @param most  no more of them than these
+ */
+export function waysTo(workings: Workings, expectation: string | Expectation, most = 6): Sized[] {
+    const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
+    if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
+    const here = weighValue(workings, wanted);
+    if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
+    if (here.left === undefined) throw new CannotTry(here.missing.length ? `It is not known yet, because ${here.missing.slice(0, 3).join(', ')} ${here.missing.length > 1 ? 'are' : 'is'} not given.` : 'It is not known yet.');
+    const moving: { name: string; moves: number }[] = [];
+    for (const name of candidates(workings, wanted)) {
+        const input = tryInput(workings, name);
+        if (!input || noChoice.has(input.view.kind) || !(input.now > 0) || !input.write(input.now)) continue;
+        const moves = Math.max(...[1 - NUDGE, 1 + NUDGE].map(share => {
+            const si = input.counted ? input.now + (share > 1 ? 1 : -1) : input.now * share;
+            const there = si > 0 ? weighValue(input.at(si), wanted).left : undefined;
+            return there === undefined ? 0 : Math.abs(there - here.left!);
+        }));
+        if (moves > 0) moving.push({ name: input.name, moves });
+    }
+    moving.sort((a, b) => b.moves - a.moves);
+    const found = moving.slice(0, 2 * most).map(({ name }) => sizeFor(workings, wanted, name)).filter(s => s.value !== undefined);
+    const change = (s: Sized) => Math.abs(Math.log(s.value! / s.input.now));
+    return found.sort((a, b) => change(a) - change(b)).slice(0, most);
+}
+function tryInput(workings: Workings, name: string): TriedInput | undefined {
+    try {
+        return inputOf(workings, name);
+    } catch (e) {
+        if (e instanceof CannotTry) return undefined;
+        throw e;
+    }
 }

@@ -8,6 +8,7 @@ import { existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync } from 
 import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { keepResults } from './keep-results.mjs';
 import { rigOf } from './rigs.mjs';
 
 const root = path.resolve(import.meta.dirname, '../..');
@@ -266,5 +267,5 @@ const cpuOf = (name, lines) => results.filter(r => r.name === name).sort((a, b) 
 const ratios = [60, 200, 2000].map(lines => ({ lines, toNativeTypeScript: round(cpuOf('rigwright', lines) / cpuOf('typescript 7 native', lines)), toBareLangium: round(cpuOf('rigwright', lines) / cpuOf('bare langium', lines)) }));
 console.table(results);
 console.table(ratios);
-if (!only) writeFileSync(path.join(import.meta.dirname, 'results.json'), `${JSON.stringify({ on: new Date().toISOString().slice(0, 10), node: process.version, cores: os.cpus().length, edits: EDITS, engine, protocol: results, cpuRatios: ratios }, null, 2)}\n`);
+if (!only) keepResults({ on: new Date().toISOString().slice(0, 10), node: process.version, cores: os.cpus().length, edits: EDITS, engine, protocol: results, cpuRatios: ratios });
 process.exit(0);

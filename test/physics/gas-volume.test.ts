@@ -1,30 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { contraction, gasMoles, gasStates, gasVolume, molarVolume, wetGasVolume } from '../../language/physics/gas-volume.js';
+import { contraction, gasMoles, gasVolume, wetGasVolume } from '../../language/physics/gas-volume.js';
 import { lyeVapourPressure } from '../../language/physics/lye.js';
 import { saturationPressure } from '../../language/physics/water.js';
 import { hydrogenRate } from '../../language/physics/water-splitting.js';
 import { celsius, near, nearly } from './near.js';
 
 describe('gas volumes', () => {
-    it('molar volumes (CODATA 2018 gas constant)', () => {
-        for (const [state, litres] of [
-            [gasStates.normal, 22.4140], [gasStates.chemistry, 22.7110], [gasStates.standard, 23.6448],
-                [gasStates.room20, 24.0551],
-            [gasStates.room25, 24.4654],
-        ] as const) nearly(molarVolume(state.temperature, state.pressure) * 1e3, litres, 1e-5);
-        // A standard cubic foot: 1.1953 mol (NIST SP 811 states 379.48 ft³ per pound-mole).
-        nearly(gasMoles(0.028316846592, gasStates.standardCubicFoot.temperature, gasStates.standardCubicFoot.pressure),
-            453.59237 / 379.48, 1e-4);
-    });
     it('moles and volumes are each other\'s inverse', () => {
         nearly(gasMoles(gasVolume(3, 310, 2e5), 310, 2e5), 3, 1e-14);
-    });
-    it('wet flow of six cells at 10 A, 60 °C (Dalton; vapour by IAPWS-95 and Balej 1985)', () => {
-        const rate = hydrogenRate(10, 6, 1);
-        // 0.2 %: vapour pressures of the two formulations.
-        nearly(gasVolume(rate, celsius(60), 101325) * 6e4, 0.5100, 2e-3);
-        nearly(wetGasVolume(rate, celsius(60), 101325, saturationPressure(celsius(60))) * 6e4, 0.6350, 2e-3);
-        nearly(wetGasVolume(rate, celsius(60), 101325, lyeVapourPressure('KOH', 0.3, celsius(60))) * 6e4, 0.5791, 2e-3);
     });
     it('wet flow of twelve cells at 20 A, 50 °C', () => {
         const rate = hydrogenRate(20, 12, 1);

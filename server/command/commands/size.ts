@@ -1,4 +1,4 @@
-import { sizeFor } from '../../../language/what-if/size.js';
+import { sizeFor, waysTo } from '../../../language/what-if/size.js';
 import { CannotDo, type Command } from '../command.js';
 import { one, tryOrSay } from '../one-rig.js';
 import { version } from '../version.js';
@@ -10,15 +10,25 @@ const size: Command = {
     most: 1,
     options: {
         for: { type: 'string', takes: 'EXPECT', doc: 'what shall hold: "cylinder.fill-time < 3 h"' },
-        by: { type: 'string', takes: 'PART.PROPERTY', doc: 'the number that may change: stack.gap' },
+        by: { type: 'string', takes: 'PART.PROPERTY', doc: 'the number that may change: stack.gap; all that would do if left out' },
         between: { type: 'string', takes: 'RANGE', doc: 'where to look: "1..6 mm"; around what is usual if left out' },
         format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json'], doc: 'form of the output' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
     },
     examples: ['rigwright size shed.rig --for "stack.volts-per-cell < 2 V" --by stack.wetted', 'rigwright size shed.rig --for "store-bag.fill-time > 30 min" --by store-bag.volume'],
     async run({ options, args }, around) {
-        if (typeof options.for !== 'string' || typeof options.by !== 'string') throw new CannotDo('size takes --for EXPECT and --by PART.PROPERTY.');
+        if (typeof options.for !== 'string') throw new CannotDo('size takes --for EXPECT, and --by PART.PROPERTY for one number that may change.');
         const { analysis, raises } = one(args, options.on, around, 'size');
+        if (options.by === undefined) {
+            const ways = tryOrSay(() => waysTo(analysis.workings, String(options.for)));
+            if (options.format === 'json') {
+                around.out(`${JSON.stringify({ version, for: options.for, ways: ways.map(w => ({ by: w.input.name, value: w.text, si: w.value, side: w.side, gives: w.gives })) }, null, 2)}\n`);
+            } else {
+                const width = Math.max(0, ...ways.map(w => w.input.name.length));
+                around.out(ways.length ? `${ways.map(w => `${w.input.name.padEnd(width)}  ${w.side === 'just there' ? '' : `${w.side} `}${w.text}  (now ${w.input.say(w.input.now)}; gives ${w.gives})`).join('\n')}\n` : 'It holds as it stands, or no single number is enough.\n');
+            }
+            return ways.length ? 0 : 1;
+        }
         const found = tryOrSay(() => sizeFor(analysis.workings, String(options.for), String(options.by), options.between === undefined ? undefined : String(options.between)));
         const then = found.fix ? raises(found.fix) : [];
         if (options.format === 'json') {

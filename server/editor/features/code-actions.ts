@@ -40,6 +40,12 @@ export function actionsAt(house: House, uri: string, range: Range, only?: readon
         for (const f of here) actions.push(...fixesOf(house, analysis, f));
         for (const f of here) actions.push(...guessesOf(house, analysis, f));
         if (house.ownClient) {
+            for (const f of here.filter(f => f.rule === 'expectation-not-met')) {
+                const e = analysis.rig.expects.find(e => e.valueSpan.file === f.span.file && e.valueSpan.start <= f.span.start && f.span.end <= e.valueSpan.end);
+                if (!e?.value || e.when) continue;
+                const title = 'Size a number so that it holds';
+                actions.push({ title, kind: CodeActionKind.QuickFix, diagnostics: [toDiagnostic(f, house)], command: { title, command: 'rigwright.size', arguments: [e.value.text] } });
+            }
             for (const rule of new Set(here.map(f => f.rule))) {
                 const diagnostics = here.filter(f => f.rule === rule).map(f => toDiagnostic(f, house));
                 const title = `Explain ${rule}`;

@@ -1,7 +1,7 @@
 /** Numbers at the line ends: what follows from the line. One hint a line, quiet and short. */
 import type { InlayHint } from 'vscode-languageserver';
 import { quantityOf } from '../../../language/quantities/index.js';
-import { showResult, showSpread } from '../../../language/reference/values.js';
+import { showHalf, showResult } from '../../../language/reference/values.js';
 import { withUnit } from '../../../language/units/format.js';
 import { fromSi } from '../../../language/units/unit.js';
 import type { Result } from '../../../language/quantities/workings.js';
@@ -14,6 +14,8 @@ const MARK = '≈ ';
 const MOST = 4;
 /** A spread is shown where it is this large a share of the number: there the number alone would promise too much. */
 const WIDE = 0.05;
+/** K, the same of a temperature. */
+const WIDE_WARMTH = 3;
 
 const inlayHints: Feature = {
     name: 'inlay-hints',
@@ -100,7 +102,6 @@ function tooltip(results: readonly Result[]): InlayHint['tooltip'] {
 }
 function label(r: Result): string {
     const name = r.quantity.shownAs ?? r.quantity.name;
-    const spread = showSpread(r);
-    const wide = spread !== '' && r.high - r.low > 2 * WIDE * Math.abs(r.value);
-    return `${name ? `${name} ` : ''}${showResult(r)}${wide ? ` ${spread}` : ''}`;
+    const wide = r.high - r.low > 2 * (r.quantity.measure === 'temperature' ? WIDE_WARMTH : WIDE * Math.abs(r.value));
+    return `${name ? `${name} ` : ''}${showResult(r)}${wide ? ` ${showHalf(r)}` : ''}`;
 }

@@ -1,6 +1,5 @@
 import { evaluate, isTrouble, type Amount } from '../../../values/evaluate.js'
 import { matchCached } from '../../../rig/read-page.js'
-import { one } from '../../../units/dimension.js'
 import { parseValue, type ParsedValue } from '../../../values/parse-value.js'
 import { defineRule } from '../../define.js';
 import type { Fact } from '../../../values/match.js'
@@ -51,7 +50,7 @@ function find(value: ParsedValue, property: Property): Fact | undefined {
     const amount = fact?.amount;
     if (!fact || !amount || amount.dimension !== usual.dimension || amount.basis === 'absolute') return undefined;
     if (amount.high >= usual.low * (1 - 1e-9) && amount.low <= usual.high * (1 + 1e-9)) return undefined;
-    return amount.si === 0 && usual.dimension === one ? undefined : fact;
+    return fact;
 }
 const ranges = new Map<string, Amount | undefined>();
 function rangeOf(text: string): Amount | undefined {
