@@ -104,12 +104,15 @@ export default [
     defineQuantity({ name: 'water-use', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that is split.', formula: 'one mole for each mole of hydrogen', source: 'stoichiometry', work: q => q.q('hydrogen-rate') * MOLAR_MASS.water }),
     defineQuantity({ name: 'vapour-loss', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that both gases carry away as vapour over the warm lye.', formula: '1.5 x hydrogen x p_w / (P - p_w)', source: 'Dalton; Balej 1985', work: q => vapourFlow(1.5 * q.q('hydrogen-rate'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)) }),
     defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides: half of what goes round where the circuits meet, and what the difference of heads presses through a sheet of known permeability', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
-        const c = arriving(q);
-        return c ? hydrogenInOxygen(c.hydrogen, density(q)) : NaN;
+        const p = q.model(operatingPoint);
+        const make = q.model(stackMake);
+        return p && make ? foulness(q, p, make) : NaN;
     } }),
     defineQuantity({ name: 'oxygen-in-hydrogen', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the dry hydrogen at working current, separators whole and wetted.', formula: 'as hydrogen-in-oxygen, the other way', source: 'as hydrogen-in-oxygen', work: q => {
+        const p = q.model(operatingPoint);
+        const make = q.model(stackMake);
         const c = arriving(q);
-        return c ? c.oxygen / (c.oxygen + density(q) / (2 * FARADAY)) : NaN;
+        return p && make && c ? c.oxygen / (c.oxygen + gasMakingDensity(p, make) / (2 * FARADAY)) : NaN;
     } }),
     defineQuantity({ name: 'hydrogen-in-oxygen-low', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the oxygen at the lowest current that is allowed: what leaks stays, what dilutes it shrinks.', formula: 'as hydrogen-in-oxygen, at the gas that the low current really makes', source: 'as hydrogen-in-oxygen', work: q => {
         const low = q.model(lowLoad);
