@@ -124,7 +124,7 @@ export interface OperatingPoint {
     /** No steady temperature below boiling was found. */
     readonly runsAway: boolean;
     /** 1 where the heat does not grow with the temperature, 0 where it grows as fast as what is lost; NaN where the temperature was given. */
-    readonly margin: number;
+    readonly margin: () => number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
     /** W/K: how what is made less what is led away changes with the temperature; below 0 where the point is stable. */
@@ -588,6 +588,8 @@ export const curvedMake = defineModel<StackMake | undefined>({
         return { ...bent, curve: { density, extra: points.map((p, i) => extra[i] + miss(bent, p)) } };
     },
 });
+/** V for one cell, half width along a curve of several points: how far seven measured stacks stray from the laws once shifted is the most of it. */
+const AFTER_CURVE = 0.03;
 /** Least share of the current that plates are taken to carry, where a stated curve is laid over them. Own choice. */
 const LEAST_EFFICIENT = 0.1;
 

@@ -16,8 +16,6 @@ const held = { 'stack.temperature': '55 °C' } as const;
 /** A source with volts to spare and a stated current: the current is what the limit says. */
 const driven = { ...held, 'supply.voltage': '4 V * stack.cells', 'supply.current-limit': '8 A' } as const;
 const amperes = ['3 A', '6 A', '9 A', '14 A', '20 A'];
-/** Where joined lye begins to go round, the gas that it carries across grows faster than the gas that is made. */
-const beyondTheThreshold = ['9 A', '14 A', '20 A'];
 const warmth = ['20 °C', '35 °C', '50 °C', '65 °C', '80 °C'];
 const cutOffs = ['above 4 bar', 'above 6 bar', 'above 9 bar', 'above 13 bar', 'above 17 bar'];
 const percents = (...list: number[]) => list.map(p => `${p} %`);
@@ -82,8 +80,8 @@ export const trends: readonly Trend[] = [
     { quantity: 'stack.water-use', input: 'supply.current-limit', over: amperes, goes: 'up', with: driven },
     { quantity: 'stack.vapour-loss', input: 'stack.temperature', over: warmth, goes: 'up', with: { ...driven, 'stack.cells': '1' } },
     { quantity: 'stack.hydrogen-rate-wet', input: 'stack.temperature', over: warmth, goes: 'up', with: { ...driven, 'stack.cells': '1' } },
-    { quantity: 'stack.hydrogen-in-oxygen', input: 'supply.current-limit', over: beyondTheThreshold, goes: 'down', with: driven },
-    { quantity: 'stack.oxygen-in-hydrogen', input: 'supply.current-limit', over: beyondTheThreshold, goes: 'down', with: driven },
+    { quantity: 'stack.hydrogen-in-oxygen', input: 'supply.current-limit', over: amperes, goes: 'down', with: driven },
+    { quantity: 'stack.oxygen-in-hydrogen', input: 'supply.current-limit', over: amperes, goes: 'down', with: driven },
     { quantity: 'stack.crossover-share', input: 'separator.thickness', over: millimetres(0.3, 0.5, 1, 2), goes: 'down', with: driven },
     { quantity: 'bubbler.head', input: 'bubbler.immersion', over: millimetres(20, 60, 100, 200), goes: 'up' },
     { quantity: 'tube.drop', input: 'tube.bore', over: millimetres(3, 4, 6, 8, 12), goes: 'down' },

@@ -10,6 +10,7 @@ import type { View } from '../view.js';
 const lift = 'drift balance of the gas in cells and riser = friction of ports, channel, riser, return and cooler tube';
 const source = 'Zuber & Findlay 1965; held against air lifts of Stenning & Martin 1968, Kassab 2009; -30 .. +50 %';
 
+/** Lye that goes round one side. */
 const flow = (q: View, side: Side) => q.model(operatingPoint)?.lyeFlow[side] ?? NaN;
 /** K by which lye warms on its way through the cells of the side where less of it flows. Half of the heat falls to each side. */
 function rise(q: View): number {

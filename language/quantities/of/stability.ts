@@ -32,8 +32,8 @@ export const tipping = defineModel<Tipping | undefined>({
             const p = at(t);
             const net = p.heat - p.cooling;
             return make.conductance === make.conductance
-                ? t - net / make.conductance
-                : findRoot(room => surfaceLoss(t, room, make.outside, make.outsideHeight, EMISSIVITY) - net, COLDEST_ROOM, t, 0.05);
+                ? t - net / (make.lossFactor * make.conductance)
+                : findRoot(room => make.lossFactor * surfaceLoss(t, room, make.outside, make.outsideHeight, EMISSIVITY) - net, COLDEST_ROOM, t, 0.05);
         };
         const found = tippingPoint(roomFor, LEAST_WARM, HOTTEST, STEP);
         return found.room === found.room ? { ...found, current: at(found.temperature).current } : none;
@@ -47,7 +47,7 @@ const formula = 'growth of heat made with temperature = growth of heat lost';
 const source = 'Semenov 1928, from memory, for the condition; heat and losses as stack.steady-temperature';
 
 export default [
-    defineQuantity({ name: 'thermal-margin', of: 'stack', measure: 'fraction', meaning: 'How far the stack is from running away on the hottest day: 100 % where warmth makes no more heat, 0 % where heat grows with the temperature as fast as it is lost, or no steady temperature is left.', formula: '1 - growth of heat made / growth of heat lost, with the temperature', source, work: q => q.model(hottestPoint)?.margin ?? NaN }),
+    defineQuantity({ name: 'thermal-margin', of: 'stack', measure: 'fraction', meaning: 'How far the stack is from running away on the hottest day: 100 % where warmth makes no more heat, 0 % where heat grows with the temperature as fast as it is lost, or no steady temperature is left.', formula: '1 - growth of heat made / growth of heat lost, with the temperature', source, work: q => q.model(hottestPoint)?.margin() ?? NaN }),
     defineQuantity({ name: 'runaway-room', of: 'stack', measure: 'temperature', meaning: 'Warmest room in which it still comes to rest; in a warmer one it heats up until vapour carries the heat off near boiling, or something limits the current. Unknown where no steady temperature is lost below boiling.', formula, source, work: q => reads(q, t => t.room) }),
     defineQuantity({ name: 'runaway-temperature', of: 'stack', measure: 'temperature', meaning: 'Temperature of the lye at which it tips: once warmer, in that room, it goes on heating.', formula, source, work: q => reads(q, t => t.temperature) }),
     defineQuantity({ name: 'runaway-current', of: 'stack', measure: 'current', meaning: 'Current at which it tips. A limit below this current keeps it from running away.', formula, source, work: q => reads(q, t => t.current) }),
