@@ -15,22 +15,28 @@ export interface Weighed {
     readonly node?: NodeOf<'operation'>;
     /** Undefined if something is not known, or if the two sides cannot be compared. */
     readonly holds?: boolean;
-    /** Holds, or fails, for every value within the bounds of the left side. */
-    readonly sure?: boolean;
     /** SI, on one scale: the left side, and what it is compared with. */
     readonly left?: number;
     readonly limits?: readonly number[];
     /** Writes an SI value of the left side in the unit of the limit. */
     readonly say?: (si: number) => string;
-    /** The left side in the unit of the limit: '2.31 V', with '± 0.15 V' where it is a worked-out one with bounds. */
+    /** The left side in the unit of the limit: '2.31 V'. */
     readonly now?: string;
-    readonly plusMinus?: string;
+    /** What it is worth, worked out when it is asked for: it costs far more than the number. */
+    readonly bounds?: () => Bounds;
     /** A plain litre was taken as at 20 °C, dry, to compare it with an amount of gas. */
     readonly stateTaken?: boolean;
     /** What would have to be said: 'lye.fill'. */
     readonly missing: readonly string[];
     /** What cannot be compared at all: a name that stands for nothing, a wrong dimension. */
     readonly troubles: readonly Trouble[];
+}
+
+export interface Bounds {
+    /** It holds, or fails, for every value within the bounds of the left side. */
+    readonly sure: boolean;
+    /** Half width of the left side in the unit of the limit: '0.15 V'. */
+    readonly plusMinus?: string;
 }
 
 /** A comparison that stands in no text: `stack.voltage < 24 V`. Undefined if it is none. */
@@ -48,18 +54,14 @@ export function weigh(workings: Workings, e: Expectation): Weighed {
     if (!w) workings.weighed.set(e, (w = weighNow(workings, e)));
     return w;
 }
-/** The same without the bounds of the left side, which cost far more than its value: for whoever weighs it many times. */
-export function weighValue(workings: Workings, e: Expectation): Weighed {
-    return weighNow(workings, e, false);
-}
-function weighNow(workings: Workings, e: Expectation, bounds = true): Weighed {
+function weighNow(workings: Workings, e: Expectation): Weighed {
     const missing: string[] = [];
     const troubles: Trouble[] = [];
     const node = e.value?.list[0]?.[0];
     if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing, troubles };
     const work = (n: Node | undefined): Amount | undefined => {
         if (!n) return undefined;
-        const w = evaluate(n, workings.resolver(bounds));
+        const w = evaluate(n, workings.resolver());
         if (!isTrouble(w)) return w;
         if (w.code !== 'unknown') troubles.push(w);
         else if (w.message) missing.push(...w.message.split(', ').filter(m => !missing.includes(m)));
@@ -88,13 +90,15 @@ function weighNow(workings: Workings, e: Expectation, bounds = true): Weighed {
     const shown = limits[0].amount!.unit?.dimension === left.dimension ? limits[0].amount!.unit : left.unit;
     const met = (x: number) => compare(node.op, x, brought, exactness(node));
     const holds = left.si === left.si ? met(left.si) : undefined;
-    const half = (left.high - left.low) / 2;
     const say = (si: number) => (shown ? withUnit(fromSi(si, shown), shown, 3) : digits(si, 3));
-    return {
-        node, holds, sure: holds === undefined ? undefined : met(left.low) === holds && met(left.high) === holds, missing, troubles, stateTaken,
-        left: left.si, limits: brought, say, now: say(left.si),
-        plusMinus: half > 0 ? (shown ? withUnit(half / shown.factor, shown, 2) : digits(half, 2)) : undefined,
+    let bounds: Bounds | undefined;
+    const boundsOf = (): Bounds => {
+        const wide = evaluate(node.a, workings.resolver(true));
+        const { low, high } = isTrouble(wide) ? left : wide;
+        const half = (high - low) / 2;
+        return { sure: met(low) === holds && met(high) === holds, plusMinus: half > 0 ? (shown ? withUnit(half / shown.factor, shown, 2) : digits(half, 2)) : undefined };
     };
+    return { node, holds, missing, troubles, stateTaken, left: left.si, limits: brought, say, now: say(left.si), bounds: () => (bounds ??= boundsOf()) };
 }
 /** A pressure on the scale of the left side. A bare literal takes that scale: nobody states the air as a gauge pressure. */
 function onScale(workings: Workings, a: Amount, n: Node, absolute: boolean): number {

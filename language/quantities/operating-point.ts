@@ -175,7 +175,7 @@ const THERMOSTAT_RAMP = 4;
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number, near?: OperatingPoint): OperatingPoint {
     let start: Float64Array | undefined = near?.ladder.plates.length === make.cells - 1 ? near.ladder.plates : undefined;
     let startedAt = near?.current ?? 0;
-    let crossing = near?.limitedBy === 'volts' ? near.current : 0;
+    let crossing: Crossing | undefined = near?.limitedBy === 'volts' ? { x: near.current, slope: NaN } : undefined;
     const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
     const solveAt = (T: number) => {
         const cell = cellAt(make, T);
@@ -212,9 +212,10 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
             const least = Math.min(LEAST_CURRENT, most / 1000);
             // The crossing moves little from one temperature to the next: it is looked for near the last one first.
-            const close = crossing > 0 ? tangents(excess, crossing, least, most, most * 1e-5) : undefined;
+            const close = crossing && tangents(excess, crossing, least, most, most * 1e-5);
             if (close !== undefined) {
-                current = crossing = close;
+                crossing = close;
+                current = close.x;
                 limitedBy = 'volts';
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
             } else if (excess(most) >= 0) {
@@ -224,7 +225,8 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
                 current = 0;
                 limitedBy = 'too few volts';
             } else {
-                current = crossing = findRoot(excess, least, most, most * 1e-5);
+                current = findRoot(excess, least, most, most * 1e-5);
+                crossing = { x: current, slope: NaN };
                 limitedBy = 'volts';
             }
         }
@@ -272,7 +274,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         if (sides) return sides;
         start = p.ladder.plates;
         startedAt = p.current;
-        crossing = p.limitedBy === 'volts' ? p.current : 0;
+        crossing = p.limitedBy === 'volts' ? { x: p.current, slope: NaN } : undefined;
         latest = undefined;
         return (sides = [T - BESIDE_K, T + BESIDE_K].map(t => ({ made: heatOf(t, at(t)), lost: lossOf(t) + coolingOf(t, at(t)) })));
     };
@@ -305,21 +307,26 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
 /** Steps along tangents that are tried, and how far beside the first place its tangent is taken, as a share. */
 const MOST_TANGENTS = 6;
 const BESIDE = 1e-3;
-/** Where a falling function crosses zero, by tangents from a place nearby; undefined if they do not settle between the ends. */
-function tangents(f: (x: number) => number, from: number, low: number, high: number, tolerance: number): number | undefined {
-    let x = from * (1 + BESIDE);
-    let before = f(x);
-    let here = f(from);
-    let slope = (before - here) / (x - from);
-    x = from;
+/** Part of the tolerance by which two places must differ for a slope. */
+const SLOPE_TOLD = 0.01;
+/** A place where a falling function crosses zero, with its slope there. */
+interface Crossing { readonly x: number; readonly slope: number }
+/** Where a falling function crosses zero, by tangents from a crossing nearby; undefined if they do not settle between the ends. */
+function tangents(f: (x: number) => number, from: Crossing, low: number, high: number, tolerance: number): Crossing | undefined {
+    let { x, slope } = from;
+    let here = f(x);
+    if (!(slope < 0)) slope = (f(x * (1 + BESIDE)) - here) / (x * BESIDE);
     for (let step = 0; step < MOST_TANGENTS && slope < 0; step++) {
         const next = x - here / slope;
         if (!(next > low && next < high)) return undefined;
-        before = here;
-        here = f(next);
-        if (Math.abs(next - x) <= tolerance) return next;
-        slope = (here - before) / (next - x);
+        if (next === x) return { x, slope };
+        const there = f(next);
+        const moved = Math.abs(next - x);
+        // Of two places too close to each other no slope can be told.
+        if (moved > SLOPE_TOLD * tolerance) slope = (there - here) / (next - x);
+        if (moved <= tolerance) return { x: next, slope };
         x = next;
+        here = there;
     }
     return undefined;
 }
@@ -518,17 +525,26 @@ function coolersOf(q: View): Pick<StackMake, 'cooler' | 'loops'> {
 /** More cells than anybody stacks: taken for a slip of the pen. */
 const MOST_CELLS = 5000;
 
+/** Solutions kept: those of a few edits back and forth, each with what its bounds need. */
+const MOST_KEPT = 400;
 const solved = new Map<string, OperatingPoint>();
+/** What each of them was solved for. */
+const keys = new WeakMap<OperatingPoint, string>();
 /** Equal inputs have one solution: an edit elsewhere in the text costs nothing here. */
 export function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number, near?: OperatingPoint): OperatingPoint {
-    // What was begun from another solution differs from it within the tolerance: nothing may hang on what was looked at before.
-    if (near) return solveStack(make, source, room, temperature, current, near);
     const probe = source.currentAt ? [source.currentAt(0), source.currentAt(0.8 * source.open)] : [];
     const key = JSON.stringify([make, source.kind, source.open, source.limit, source.resistance, source.leads, source.diodes, probe, room, temperature, current]);
-    let p = solved.get(key);
+    const from = near && keys.get(near);
+    if (from === key) return near!;
+    // What was begun from another solution differs from it within the tolerance: nothing may hang on what was looked at before.
+    const whole = from === undefined ? key : `${key} from ${from}`;
+    let p = solved.get(whole);
     if (!p) {
-        if (solved.size > 200) solved.clear();
-        solved.set(key, (p = solveStack(make, source, room, temperature, current)));
+        p = solveStack(make, source, room, temperature, current, near);
+        if (near && from === undefined) return p;
+        if (solved.size > MOST_KEPT) solved.clear();
+        solved.set(whole, p);
+        if (!near) keys.set(p, key);
     }
     return p;
 }

@@ -48,8 +48,9 @@ export interface Spread {
     readonly shares: readonly Share[];
 }
 
-/** A change of less than this share of a number is taken as straight: what bends in it is less than a tenth of the change. */
-const SMALL = 0.03;
+/** A change of less than this share of a number is taken as straight: what bends in it is less than a fifth of the change, and bounds
+ *  are told by two figures. */
+const SMALL = 0.1;
 /** K, the same of a temperature. */
 const SMALL_WARMING = 0.2;
 /** Less of the variance than this is not worth a line. */

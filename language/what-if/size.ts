@@ -4,7 +4,7 @@
  * rig as it stands and not for a formula.
  */
 import { digits } from '../units/format.js';
-import { expectationOf, weighValue } from '../quantities/expectation.js';
+import { expectationOf, weigh } from '../quantities/expectation.js';
 import { findRoot } from '../physics/root.js';
 import type { Input, Result, Workings } from '../quantities/workings.js';
 import { walk, type Node } from '../values/parse-value.js';
@@ -50,13 +50,13 @@ export function sizeFor(workings: Workings, expectation: string | Expectation, b
     const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
     if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
     const input = inputOf(workings, by, between);
-    const here = weighValue(workings, wanted);
+    const here = weigh(workings, wanted);
     if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
     const tried = new Map<number, Try>();
     const attempt = (si: number): Try => {
         let t = tried.get(si);
         if (!t) {
-            const w = weighValue(input.at(si), wanted);
+            const w = weigh(input.at(si), wanted);
             tried.set(si, (t = { si, left: w.left ?? NaN, holds: w.holds === true }));
             limits ??= w.limits;
             say ??= w.say;
@@ -73,7 +73,7 @@ export function sizeFor(workings: Workings, expectation: string | Expectation, b
     // Of several answers the one that changes least.
     const best = answers.sort((a, b) => Math.abs(a.si - input.now) - Math.abs(b.si - input.now) || a.si - b.si)[0];
     if (!best) return { input, now, already: false, why: reason(input, tries, here.missing, say ?? (si => digits(si, 3))) };
-    const after = weighValue(input.at(best.si), wanted);
+    const after = weigh(input.at(best.si), wanted);
     return { input, now, already: false, value: best.si, text: input.say(best.si), gives: after.now, side: best.side, fix: input.write(best.si) };
 }
 
@@ -179,7 +179,7 @@ const noChoice: ReadonlySet<string> = new Set(['site']);
 export function waysTo(workings: Workings, expectation: string | Expectation, most = 6): Sized[] {
     const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
     if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
-    const here = weighValue(workings, wanted);
+    const here = weigh(workings, wanted);
     if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
     if (here.left === undefined) throw new CannotTry(here.missing.length ? `It is not known yet, because ${here.missing.slice(0, 3).join(', ')} ${here.missing.length > 1 ? 'are' : 'is'} not given.` : 'It is not known yet.');
     const moving: { name: string; moves: number }[] = [];
@@ -188,7 +188,7 @@ export function waysTo(workings: Workings, expectation: string | Expectation, mo
         if (!input || noChoice.has(input.view.kind) || !(input.now > 0) || !input.write(input.now)) continue;
         const moves = Math.max(...[1 - NUDGE, 1 + NUDGE].map(share => {
             const si = input.counted ? input.now + (share > 1 ? 1 : -1) : input.now * share;
-            const there = si > 0 ? weighValue(input.at(si), wanted).left : undefined;
+            const there = si > 0 ? weigh(input.at(si), wanted).left : undefined;
             return there === undefined ? 0 : Math.abs(there - here.left!);
         }));
         if (moves > 0) moving.push({ name: input.name, moves });

@@ -14,7 +14,8 @@ export interface Standing {
 /** Expectations over time, in variants and after events are read, and not worked out. */
 export function standingOf(workings: Workings, e: Expectation): Standing {
     if (e.overTime || e.when) return { is: 'not worked out', missing: [] };
-    const { holds, sure, now, plusMinus, missing, troubles } = weigh(workings, e);
+    const { holds, now, bounds, missing, troubles } = weigh(workings, e);
     if (holds === undefined || troubles.length) return { is: 'not known', missing };
+    const { sure, plusMinus } = bounds!();
     return { is: !holds ? 'does not hold' : sure ? 'holds' : 'may not hold', now: plusMinus ? `${now} ± ${plusMinus}` : now, missing };
 }

@@ -70,18 +70,20 @@ function foulness(q: View, p: OperatingPoint, make: StackMake): number {
     return hydrogenInOxygen(arriving(q, p)?.hydrogen ?? NaN, gasMakingDensity(p, make));
 }
 /** The lowest current at which the oxygen is clean, A. */
+/** How close the lowest clean current is found, as a share of the working one: far closer than what crosses is known. */
+const FOUND = 0.004;
 function lowestClean(q: View): number | Remarked {
     const make = q.model(tunedMake);
     const source = q.model(sourceModel);
     const p = q.model(operatingPoint);
     if (!usable(make, source) || !p || !(p.current > 0)) return NaN;
-    const over = (current: number) => foulness(q, remembered(make, source!, p.room, p.temperature, current), make) - CLEAN;
+    const over = (current: number) => foulness(q, remembered(make, source!, p.room, p.temperature, current, p), make) - CLEAN;
     if (!(over(p.current) < 0)) {
         const why = circuitsMeet(q) ? 'the lye of both sides meets and carries gas across' : p.bypassEfficiency < HALF ? 'most of the current bypasses the cells' : 'too much crosses the separators for so little gas';
         return { value: NaN, remarks: [`There is none: even at the working current more than 2 % of hydrogen is in the oxygen, because ${why}.`] };
     }
     const least = LEAST_LOAD * p.current;
-    return over(least) < 0 ? least : findRoot(over, least, p.current, 0.001 * p.current);
+    return over(least) < 0 ? least : findRoot(over, least, p.current, FOUND * p.current);
 }
 const density = (q: View) => q.q('current-density');
 

@@ -24,7 +24,8 @@ export default defineRule({
                         `yet${w.missing.length ? `: ${w.missing.slice(0, 3).join(', ')} ${w.missing.length > 1 ? 'are' : 'is'} not given` : ''}.`,
                 });
             } else if (!w.holds) {
-                const doubt = w.plusMinus && !w.sure ? ` Its bounds (± ${w.plusMinus}) reach into that, so it may still hold.` : '';
+                const { sure, plusMinus } = w.bounds!();
+                const doubt = plusMinus && !sure ? ` Its bounds (± ${plusMinus}) reach into that, so it may still hold.` : '';
                 const gas = w.stateTaken ? ' A plain litre was taken at 20 °C, dry.' : '';
                 tell({ at: e.valueSpan, message: `${written(a)} is ${w.now}; you expect ${wanted}.${doubt}${gas}` });
             }

@@ -52,7 +52,6 @@ export default defineRule({
             : `On the hottest day it settles at about ${show(hot.value, '°C', 2)}${tips(v, room)}`;
         const than = above ? `${show(limit, '°C', 2)} is allowed${assumed ? ' (assumed)' : ''}` : '70 °C is warm for home-made joints';
         const guard = stackGuards(v, `${v.name}.temperature`, 'above').find(g => g.at <= limit + 0.5);
-        const cold = hot.low <= Math.min(limit, 343.15);
         if (guard) {
             if (above) {
                 tell({
@@ -72,7 +71,8 @@ export default defineRule({
             : undefined;
         tell({
             at,
-            severity: early ? 'hint' : !above || assumed || (cold && !runsAway) ? 'warning' : 'error',
+            // It may stay below, within its bounds: these are asked for last, since they cost most.
+            severity: early ? 'hint' : !above || assumed || (!runsAway && hot.low <= Math.min(limit, 343.15)) ? 'warning' : 'error',
             message: `${settles}; ${than}.`,
             fixes: defined(less),
         });

@@ -17,12 +17,11 @@ export default defineRule({
         if (!stack || !hot || !(hot.value > 0)) return;
         const guard = stackGuards(v, `${stack.name}.temperature`, 'above').map(g => g.at).filter(t => t === t);
         const most = Math.min(hot.value, ...guard);
-        const low = Math.min(hot.low, ...guard);
         for (const w of wettedParts(v)) {
             const m = w.material;
             if (!m || typeof m.lyeUpToK !== 'number' || !(most > m.lyeUpToK)) continue;
             tell({
-                at: w.at, severity: low > m.lyeUpToK ? 'error' : 'warning',
+                at: w.at, severity: Math.min(hot.low, ...guard) > m.lyeUpToK ? 'error' : 'warning',
                 message: `${w.what[0].toUpperCase()}${w.what.slice(1)} of ${w.part.name} is of ${w.name}, good to ` +
                     `${show(m.lyeUpToK, '°C', 2)} in lye${m.lyeRemark ? ` (${m.lyeRemark})` : ''}; on the hottest day the lye ` +
                     `${guard.length ? `may reach ${show(most, '°C', 2)} before it is stopped` : `settles at about ${show(most, '°C', 2)}`}.`,
