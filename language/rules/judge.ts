@@ -132,6 +132,14 @@ function ask(rule: Rule, v: View, listener: Listener, before: KeptAnswers | unde
     return { spoke, told: early ? [] : told, lacking, rests };
 }
 
+/** Whether the rule of a finding tells something at the same place of a rig that differs by a supposition. */
+export function toldAgain(workings: Workings, finding: Finding, options: JudgeOptions = {}): boolean {
+    const rule = ruleNamed(finding.rule);
+    if (!rule?.check) return true;
+    const listener = new Listener(workings, options.today, stage => stages.indexOf(workings.rig.stage) >= stages.indexOf(stage));
+    return askedOf(rule, workings).some(v => listener.listen(rule, v).told.some(t => t.at.file === finding.span.file && t.at.start === finding.span.start));
+}
+
 function askedOf(rule: Rule, workings: Workings): readonly View[] {
     if (rule.on === 'rig') {
         const site = workings.partsOf('site')[0];

@@ -52,6 +52,8 @@ export function isText(file: string, text: string): boolean {
 export interface Checked {
     readonly analyses: readonly Analysis[];
     readonly textOf: (file: string) => string | undefined;
+    /** ISO date on which they were judged. */
+    readonly today: string;
     /** Files to tell about; all files of the analyses if undefined. */
     readonly only?: ReadonlySet<string>;
 }
@@ -87,7 +89,7 @@ export function checkFiles(files: readonly string[], today: string, texts: Reado
             only.add(a.rig.root);
         }
     }
-    return { analyses, textOf, only };
+    return { analyses, textOf, today, only };
 }
 /** The first rig in the folder of a page that uses it, itself or through other pages. */
 function rigBeside(page: string, analyst: Analyst): string | undefined {

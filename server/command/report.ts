@@ -1,6 +1,7 @@
 /** What a check found, ready to be printed in one form or another. */
 import { linesOf, Lines } from '../../language/rig/lines.js';
 import type { Finding } from '../../language/index.js';
+import { decidedBy } from '../../language/what-if/decides.js';
 import type { Span } from '../../language/rig/rig.js';
 import { shown, type Checked } from './files.js';
 import { github } from './formats/github.js';
@@ -20,10 +21,14 @@ export interface Report {
     readonly show: (file: string) => string;
     /** LSP range of a span. */
     readonly range: (span: Span) => ReturnType<Lines['range']>;
+    /** Assumed values that decide a finding. */
+    readonly decidedBy: (f: Finding) => readonly string[];
 }
 export type Format = (report: Report, colour: boolean) => string;
 export const formats: Readonly<Record<string, Format>> = { text, json, sarif, github, junit };
 
+/** Guesses of a finding that are tried at their ends. */
+const MOST_TRIED = 6;
 /** Each finding once, in whatever rig it was told. */
 export function reportOf(checked: Checked, cwd: string): Report {
     const seen = new Set<string>();
@@ -36,5 +41,9 @@ export function reportOf(checked: Checked, cwd: string): Report {
         return !seen.has(key) && !!seen.add(key);
     });
     const show = (file: string) => shown(file, cwd);
-    return { findings, checked: checked.analyses.map(a => show(a.rig.root)), cwd, linesOf: linesIn, show, range: span => linesIn(span.file).range(span) };
+    const decided = (f: Finding) => {
+        const analysis = checked.analyses.find(a => a.findings.includes(f));
+        return analysis ? decidedBy(analysis.workings, f, MOST_TRIED, { today: checked.today }) : [];
+    };
+    return { decidedBy: decided, findings, checked: checked.analyses.map(a => show(a.rig.root)), cwd, linesOf: linesIn, show, range: span => linesIn(span.file).range(span) };
 }

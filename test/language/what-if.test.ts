@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Analyst, analyseText, applyFix } from '../../language/index.js';
 import { cornersOf } from '../../language/what-if/corners.js';
+import { decidedBy } from '../../language/what-if/decides.js';
 import { CannotTry } from '../../language/what-if/input.js';
 import { sizeFor } from '../../language/what-if/size.js';
 import { sweep } from '../../language/what-if/sweep.js';
@@ -136,5 +137,23 @@ describe('corners', () => {
     it('says what it could not look at', () => {
         const battery = new Analyst(f => (f.endsWith('bench-shelf.rig') ? example('bench-shelf.rig') : bench.replace('supply power { sort: bench   voltage: 40 V   current-limit: 10 A }', 'battery power { voltage: 25 V }'))).analyse('a.rig', { today });
         expect(cornersOf(battery.workings, { today }).corners.find(c => c.name === 'quarter of the current')!.skipped).toMatch(/turns the current down/);
+    });
+});
+
+describe('a finding that a guess decides', () => {
+    const guessed = bench.replace('  gap: 2 mm\n  port: 1 of 4 mm, 80 mm long\n', '');
+    const told = (text: string, rule: string, most = 6) => {
+        const analysis = analyseText(text, { today });
+        return analysis.findings.filter(f => f.rule === rule).map(f => decidedBy(analysis.workings, f, most, { today }));
+    };
+    it('names the guess, where the finding would be gone at one end of what is usual', () => {
+        // Ports 5 mm wide are only assumed: narrower ones within 30 % let less than a tenth of the current pass.
+        const rig = guessed.replace('cells: 10', 'cells: 12');
+        expect(told(rig, 'shunt-current-high')).toEqual([['stack.port.bore']]);
+        expect(told(rig, 'shunt-current-high', 0)).toEqual([[]]);
+    });
+    it('names none where no guess could turn it', () => {
+        expect(told(guessed.replace('cells: 10', 'cells: 60').replace('40 V', '200 V'), 'shunt-current-high')).toEqual([[]]);
+        expect(told(`${bench}expect stack.volts-per-cell < 1 V\n`, 'expectation-not-met')).toEqual([[]]);
     });
 });

@@ -31,6 +31,8 @@ export function text(report: Report, colour: boolean): string {
         }
         if (f.rests.length && f.severity !== 'hint') {
             out.push(s.quiet(`  rests on what is assumed: ${f.rests.slice(0, MOST_GUESSES).join(', ')}${f.rests.length > MOST_GUESSES ? ' …' : ''}`));
+            const decided = report.decidedBy(f);
+            if (decided.length) out.push(s.quiet(`  a guess decides it: within what is usual for ${decided.join(', ')} it may not be so`));
         }
         out.push('');
     }

@@ -7,6 +7,7 @@ import { ruleNamed } from '../../../language/rules/index.js';
 import { gasDifference, measures } from '../../../language/units/dimension.js';
 import { digits, show } from '../../../language/units/format.js';
 import { toSi, unitOf } from '../../../language/units/unit.js';
+import { decidedBy } from '../../../language/what-if/decides.js';
 import { capital } from '../../../language/values/evaluate.js';
 import { walk, type NodeOf } from '../../../language/values/parse-value.js';
 import { kinds } from '../../../language/vocabulary/index.js';
@@ -26,6 +27,8 @@ import { namePiece, spotAt, type Spot } from '../spot.js';
 const MOST_LINES = 25;
 /** Lines of ours about a finding: its message is shown by the editor. */
 const MOST_FINDINGS = 2;
+/** Guesses of a finding that are tried at their ends: each costs a rig worked out twice. */
+const MOST_TRIED = 3;
 
 const hover: Feature = {
     name: 'hover',
@@ -43,13 +46,15 @@ export function hoverAt(house: House, uri: string, position: Position): Hover | 
     const offset = doc.lines.offset(position);
     const told = analysis.findings.filter(f => f.span.file === uri && f.span.start <= offset && offset <= f.span.end).slice(0, MOST_FINDINGS);
     const about = aboutSpot(sight, spotAt(page, offset));
-    const pieces = [...told.map(whyOf), about?.text].filter(Boolean);
+    const pieces = [...told.map(f => whyOf(analysis, f, house.today)), about?.text].filter(Boolean);
     if (!pieces.length) return undefined;
     const range = about ?? told[0]?.span;
     return { contents: markup(atMost(pieces.join('\n\n---\n\n'), MOST_LINES), hoverFormats(house.client)), range: range && doc.lines.range(range) };
 }
-function whyOf(f: Finding): string {
-    const rests = f.rests.length ? `  \nRests on what is assumed: ${f.rests.slice(0, 4).join(', ')}${f.rests.length > 4 ? ' …' : ''}.` : '';
+function whyOf({ workings }: Analysis, f: Finding, today: string): string {
+    const decided = decidedBy(workings, f, MOST_TRIED, { today });
+    const guess = decided.length ? ` **A guess decides it**: within what is usual for ${decided.join(', ')} it may not be so. Say yours.` : '';
+    const rests = f.rests.length ? `  \nRests on what is assumed: ${f.rests.slice(0, 4).join(', ')}${f.rests.length > 4 ? ' …' : ''}.${guess}` : '';
     return `**Why** (${f.rule}): ${f.why}${f.source ? `  \n*Source:* ${f.source}` : ''}${rests}`;
 }
 
