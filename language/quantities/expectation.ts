@@ -35,7 +35,7 @@ export interface Weighed {
 export interface Bounds {
     /** It holds, or fails, for every value within the bounds of the left side. */
     readonly sure: boolean;
-    /** Half width of the left side in the unit of the limit: '0.15 V'. */
+    /** The wider half of its bounds in the unit of the limit: '0.15 V'. */
     readonly plusMinus?: string;
 }
 
@@ -95,7 +95,7 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
     const boundsOf = (): Bounds => {
         const wide = evaluate(node.a, workings.resolver(true));
         const { low, high } = isTrouble(wide) ? left : wide;
-        const half = (high - low) / 2;
+        const half = Math.max(high - left.si, left.si - low);
         return { sure: met(low) === holds && met(high) === holds, plusMinus: half > 0 ? (shown ? withUnit(half / shown.factor, shown, 2) : digits(half, 2)) : undefined };
     };
     return { node, holds, missing, troubles, stateTaken, left: left.si, limits: brought, say, now: say(left.si), bounds: () => (bounds ??= boundsOf()) };

@@ -16,7 +16,7 @@ export interface QuantityRow {
     readonly unit: string;
     readonly si: number | null;
     readonly status: 'stated' | 'assumed' | 'measured' | 'computed' | 'unknown';
-    /** Half width of its bounds in `unit`, or null. */
+    /** Half width of its bounds in `unit`, the wider one; null if there is none. */
     readonly plusMinus: number | null;
     readonly source: string;
     /** Of what is worked out: what its ± comes from, most first, with its share of the variance. */
@@ -49,7 +49,7 @@ export function rowOf(result: Result): QuantityRow {
     const text = unitOfResult(result);
     const unit = text ? unitOf(text) : undefined;
     const known = result.value === result.value;
-    const half = (result.high - result.low) / 2;
+    const half = Math.max(result.high - result.value, result.value - result.low);
     return {
         name: `${result.part.name}.${result.quantity.name}`, value: known ? orNull(unit ? fromSi(result.value, unit) : result.value) : null, unit: text,
         si: known ? result.value : null, status: known ? 'computed' : 'unknown', plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null, source: result.quantity.source,

@@ -71,7 +71,7 @@ function foulness(q: View, p: OperatingPoint, make: StackMake): number {
 }
 /** The lowest current at which the oxygen is clean, A. */
 /** How close the lowest clean current is found, as a share of the working one: far closer than what crosses is known. */
-const FOUND = 0.004;
+const FOUND = 0.001;
 function lowestClean(q: View): number | Remarked {
     const make = q.model(tunedMake);
     const source = q.model(sourceModel);
