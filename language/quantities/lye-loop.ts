@@ -24,20 +24,27 @@ export interface Loop {
     /** m³/s that a pump sends round; 0 where none does. */
     readonly pumped: number;
 }
-/** What a loop meets in the stack. SI units. */
+/** What a loop meets in the stack. */
 export interface LoopStack {
     readonly cells: number;
     readonly groups: number;
+    /** m², wetted face of one plate. */
     readonly area: number;
+    /** m, height of the wetted face. */
     readonly height: number;
+    /** m, electrode to separator, each side. */
     readonly gap: number;
+    /** m, one cell to the next. */
     readonly pitch: number;
+    readonly solute: Solute;
+    /** Mass fraction, 0 .. 0.5. */
+    readonly strength: number;
+    /** Ports side by side from a cell to one channel, with their bore and length, m; bore of a channel, m. */
     readonly ports: number;
     readonly portBore: number;
     readonly portLength: number;
     readonly manifoldBore: number;
-    readonly solute: Solute;
-    readonly strength: number;
+    /** Pa above vacuum, in both gas spaces. */
     readonly pressure: number;
     /** What the lift law is off by, as a factor; 1 as expected. */
     readonly liftFactor: number;

@@ -16,55 +16,35 @@ import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
 import { defineModel, type Model } from './define.js';
 import { bubbleDoubt, conductivityDoubt, liftDoubt, lossDoubt, outletDoubt, pressedDoubt, readingDoubt, separatorDoubt, surfaceDoubt } from './doubts.js';
-import { circulation, readLoop, sidesOf, type Loop, type Side } from './lye-loop.js';
+import { circulation, readLoop, sidesOf, type Loop, type LoopStack, type Side } from './lye-loop.js';
 import { sourceModel, type Source } from './source.js';
 import { airPressureOf, ROOM, WATER_DENSITY } from './surroundings.js';
 import type { View } from './view.js';
 
 /** Everything that the solution rests on, as plain numbers: equal numbers have one solution. */
-export interface StackMake {
-    readonly cells: number;
-    readonly groups: number;
-    /** m², wetted face of one plate. */
-    readonly area: number;
-    /** m, height of the wetted face. */
-    readonly height: number;
-    /** m, electrode to separator, each side. */
-    readonly gap: number;
-    /** m, one cell to the next. */
-    readonly pitch: number;
+export interface StackMake extends LoopStack {
     readonly surface: SurfaceName;
     /** Ω·m² of the separator as stated (25 °C, 30 wt% KOH); 0 where it is reckoned from its MacMullin number and thickness, m. */
     readonly separatorResistance: number;
     readonly separatorNumber: number;
     readonly separatorThickness: number;
     /** What the laws leave open, as it is taken: factors on the resistance of the separator, on the conductivity of the lye, on what bubbles
-     *  add, on the heat that surfaces lose and on the lye that gas lifts (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
+     *  add and on the heat that surfaces lose (1 as expected); Ω·m² of pressed electrodes; gas in the outlet channels. */
     readonly separatorFactor: number;
     readonly conductivityFactor: number;
     readonly bubbleFactor: number;
     readonly lossFactor: number;
-    readonly liftFactor: number;
     readonly pressed: number;
     readonly outletGas: number;
-    readonly solute: Solute;
-    readonly strength: number;
-    /** Ports side by side from a cell to one channel, with their bore and length, m; bore of a channel, m. */
-    readonly ports: number;
-    readonly portBore: number;
-    readonly portLength: number;
-    readonly manifoldBore: number;
     /** m², outer faces that lose heat, and their height, m. */
     readonly outside: number;
     readonly outsideHeight: number;
     /** W/K to the room, as stated; NaN where it is reckoned from the faces. */
     readonly conductance: number;
-    /** V, what a bench reading or the first point of a stated curve adds to the offset of the surface. */
+    /** V, what a bench reading, the first point of a stated curve, or a surface better or worse than usual adds to the offset of the surface. */
     readonly offset: number;
     /** What the stack's own curve adds to that: V of a cell over A/m² of its plates, rising; its end values beyond. */
     readonly curve?: { readonly density: readonly number[]; readonly extra: readonly number[] };
-    /** Pa above vacuum, in both gas spaces. */
-    readonly pressure: number;
     readonly cooler?: Cooler;
     /** How the lye goes round on either side. */
     readonly loops: Readonly<Record<Side, Loop>>;

@@ -81,7 +81,7 @@ function withNumber(fact: Fact, si: number): Fact {
     return { ...fact, number: si, low: si, high: si, amount: fact.amount && { ...fact.amount, si, low: si, high: si } };
 }
 /** The slot of a property by its name; undefined if it has none of that name. */
-export function slotOf(property: Property, name: string): Slot | undefined {
+function slotOf(property: Property, name: string): Slot | undefined {
     return property.items.flat().find((a): a is Slot => typeof a !== 'string' && a.slot === name);
 }
 /** What would be a fact if the text said it: for properties that it leaves out. */

@@ -20,7 +20,7 @@ const normal = 22.413969e-3;
 const area = (bore: number) => Math.PI / 4 * bore * bore;
 const psi = 6894.757293;
 const TEXT = 'textbook formula';
-const twice = ['second-hand transcription', 'recomputed'] as const;
+const twice = ['second-hand copy', 'recomputed'] as const;
 const skin = () => waterSurfaceTension(celsius(25));
 const warmLoop = () => {
     const difference = waterDensity(celsius(40)) - waterDensity(celsius(60));
@@ -89,8 +89,8 @@ export const flow: Chapter = {
         outside({ quantity: 'Hydrogen through 1 m² of natural rubber, 50 µm, 1 atm', unit: 'L/h', ours: () => permeationFlow(fromBarrer(49), 1, 50e-6, 101325) * 22.413969 * 3600, points: [[2.68]], within: { share: 2e-3 }, why: 'print', source: 'polymer handbooks, 49 barrer', known: ['from memory', 'recomputed'] }),
     ],
     unmet: [
-        { what: 'Air lift on the plateau of a short riser (7.5 L/min at 41.7 L/min of air), to +50 %', reason: 'churning gas carries less than the balance says', source: lifts[0].who, known: ['second-hand transcription'], off: { unit: 'L/min', ours: () => lifted(lifts[0], 41.7), outside: 7.56, within: { share: 0.3 } } },
-        { what: 'Air lift far beyond its plateau (17.6 L/min at 205 L/min of air), to 30 %', reason: 'the balance lets friction win too early there; no rig works there', source: lifts[2].who, known: ['second-hand transcription'], off: { unit: 'L/min', ours: () => lifted(lifts[2], 205), outside: 17.6, within: { share: 0.3 } } },
+        { what: 'Air lift on the plateau of a short riser (7.5 L/min at 41.7 L/min of air), to +50 %', reason: 'churning gas carries less than the balance says', source: lifts[0].who, known: ['second-hand copy'], off: { unit: 'L/min', ours: () => lifted(lifts[0], 41.7), outside: 7.56, within: { share: 0.3 } } },
+        { what: 'Air lift far beyond its plateau (17.6 L/min at 205 L/min of air), to 30 %', reason: 'the balance lets friction win too early there; no rig works there', source: lifts[2].who, known: ['second-hand copy'], off: { unit: 'L/min', ours: () => lifted(lifts[2], 205), outside: 17.6, within: { share: 0.3 } } },
         { what: 'Circulation of a rig by its own gas', reason: 'no measurement on a rig was found; air lifts stand for it', source: 'none', known: ['common practice, no source'] },
         { what: 'Relief: real gas in `relief-valve.capacity-hydrogen` at 18 bar, to 0.1 %', reason: 'the tool takes hydrogen as ideal there, on the side of too much by half a per cent', source: TEXT, known: ['recomputed'], off: { unit: 'Nm³/h', ours: () => holeFlow(area(1e-3), 0.85, 18e5, 101325, celsius(20), hydrogen, 1.405) / hydrogen * normal * 3600, outside: 29.85, within: { share: 1e-3 } } },
     ],

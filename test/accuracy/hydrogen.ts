@@ -23,7 +23,7 @@ const LEMMON = 'Lemmon, Huber & Leachman, J. Res. NIST 113 (2008) 341';
 const LEACHMAN = 'Leachman et al., J. Phys. Chem. Ref. Data 38 (2009) 721';
 const DALTON = 'Dalton; vapour by IAPWS-95 and Balej 1985';
 const TEXT = 'textbook formula';
-const twice = ['second-hand transcription', 'recomputed'] as const;
+const twice = ['second-hand copy', 'recomputed'] as const;
 /** A store of 27.2 L that is filled to a gauge pressure by a compressor whose ratio is given by it. */
 const store = (cutOff: string, more = '') => bench({ temperature: 50, cells: 12, amperes: 20, more: `
 compressor { sort: hermetic-reciprocating   displacement: 8 cm3   speed: 2900 rpm   power: 150 W   clearance: 5 %   polytropic: 1.3   leak-back: 0 % }
@@ -68,7 +68,7 @@ export const hydrogen: Chapter = {
             quantity: 'Water on silica gel', unit: 'kg/kg', under: `${t} °C`, at: (h: number) => `${100 * h} %`, ours: (h: number) => silicaGelLoading(h, celsius(t)), points: row.map((w, i) => [[0.25, 0.3, 0.4, 0.5][i], w] as const), within: 1.5e-3, why: 'the same formula; it misses its own data by 15 %', source: 'Sapienza et al., Renew. Energy 110 (2017) 40', known: [...twice],
         })),
         outside({ quantity: 'Silica gel at one vapour pressure of 2123 Pa', unit: 'kg/kg', at: inC, ours: (t: number) => silicaGelLoading(2123 / saturationPressure(celsius(t)), celsius(t)), points: [[30, 0.253], [40, 0.170]], within: 2e-3, why: 'print', source: 'Sapienza et al. 2017', known: [...twice] }),
-        outside({ quantity: 'Most water on sieve (3000 Pa) and gel (saturated), 25 °C', unit: 'kg/kg', at: (which: string) => which, ours: (which: string) => (which === 'sieve' ? molecularSieveLoading(3000, 298.15) : silicaGelLoading(1, 303.15)), points: [['sieve', [0.15, 0.6] as const], ['gel', [0.15, 0.6] as const]], within: 0, why: 'a loading above 0.6 kg/kg is a typing error: one printed exponent gives 7096', source: 'makers\' pages; Miyazaki et al. 2009 as transcribed', known: ['read in a secondary page', 'second-hand transcription'] }),
+        outside({ quantity: 'Most water on sieve (3000 Pa) and gel (saturated), 25 °C', unit: 'kg/kg', at: (which: string) => which, ours: (which: string) => (which === 'sieve' ? molecularSieveLoading(3000, 298.15) : silicaGelLoading(1, 303.15)), points: [['sieve', [0.15, 0.6] as const], ['gel', [0.15, 0.6] as const]], within: 0, why: 'a loading above 0.6 kg/kg is a typing error: one printed exponent gives 7096', source: 'makers\' pages; Miyazaki et al. 2009 as copied', known: ['read in a secondary page', 'second-hand copy'] }),
 
         ...([[5, 1946.0, 2476.1, 466.2, 2356.6, 425.0], [10, 2784.0, 3951.4, 569.3, 3674.2, 498.7], [17, 3425.6, 5297.7, 663.4, 4835.3, 563.7]] as const).flatMap(([r, iso, isen, hot, poly, warm]) => [
             outside({ quantity: 'Work of compression from 20 °C', unit: 'kJ/kg', under: `ratio ${r}`, at: (how: string) => how, ours: (how: string) => (how === 'isothermal' ? isothermalWork(celsius(20), r) : polytropicWork(celsius(20), r, how === 'isentropic' ? 1.405 : 1.3)) * perKilogram / 1e3, points: [['isothermal', iso], ['isentropic', isen], ['polytropic 1.3', poly]], within: { share: 1e-4 }, why: 'print', source: TEXT, known: ['recomputed'] }),
@@ -101,7 +101,7 @@ export const hydrogen: Chapter = {
         { what: 'Flows and powers of 33 household compressors within 10 %', reason: 'of refrigerants, and after calibration; ours tells ± 30 % unless measured', source: 'Santos et al., Int. J. Refrig. 107 (2019) 191, abstract', known: ['read in the primary'] },
         { what: 'Volumetric losses of a diaphragm compressor at 30 .. 90 MPa (oil 37 %, clearance 2.4 %)', reason: 'another machine at other pressures; only its loss by warm suction is taken over', source: 'Ren et al. 2022 and 2023, abstracts', known: ['read in the primary'] },
         { what: 'Sieve and gel as delivered, and half loads for design', reason: 'a tenth of the mass is counted for any desiccant; used beds are good to 40 %', source: 'makers\' pages', known: ['read in a secondary page'] },
-        { what: 'Vapour pressure of propane, test pressure of gas bottles for it', reason: 'no number of ours; hydrogen in such a bottle is told', source: 'Lemmon et al. 2009; EN 1442, numbers not readable', known: ['second-hand transcription', 'from memory'], rules: ['propane-cylinder-reuse'] },
+        { what: 'Vapour pressure of propane, test pressure of gas bottles for it', reason: 'no number of ours; hydrogen in such a bottle is told', source: 'Lemmon et al. 2009; EN 1442, numbers not readable', known: ['second-hand copy', 'from memory'], rules: ['propane-cylinder-reuse'] },
         { what: 'Hardened and high-strength steel in hydrogen', reason: 'a rule, no number', source: 'ISO 11114-1 and -4', known: ['from memory'], rules: ['vessel-not-for-hydrogen'] },
     ],
 };

@@ -7,7 +7,7 @@ import { analyseText } from '../../language/index.js';
 import { ruleNamed } from '../../language/rules/index.js';
 
 /** How the outside number is known. */
-export type Provenance = 'read in the primary' | 'read in a secondary page' | 'second-hand transcription' | 'recomputed' | 'from memory' | 'common practice, no source';
+export type Provenance = 'read in the primary' | 'read in a secondary page' | 'second-hand copy' | 'recomputed' | 'from memory' | 'common practice, no source';
 /** A number, or the two ends of a band. */
 export type Outside = number | readonly [number, number];
 /** Allowed distance: absolute in the unit of the row, or a share of the outside number. */

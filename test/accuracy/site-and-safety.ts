@@ -10,7 +10,7 @@ import { ofRig, outside, type Chapter } from './outside.js';
 
 const inC = (t: number) => `${t} °C`;
 const LEACHMAN = 'ideal air of 28.9647 g/mol; Leachman et al. 2009';
-const twice = ['second-hand transcription', 'recomputed'] as const;
+const twice = ['second-hand copy', 'recomputed'] as const;
 const balloon = `${bench({ temperature: 50 })}balloon { diameter: 30 cm }`;
 const room = bench({ temperature: 50, cells: 12, amperes: 20 }).replace('place: outdoors', 'place: shed   volume: 20 m3');
 const held = (what: string, rules: readonly string[], source: string, known: Chapter['unmet'][number]['known'], reason = 'a rule, no number') => ({ what, reason, source, known, rules });
