@@ -2,10 +2,10 @@
 import type { Result } from '../quantities/workings.js';
 import type { Corners } from '../what-if/corners.js';
 import type { Sweep } from '../what-if/sweep.js';
+import { caution } from './caution.js';
 import { sweepLines } from './sweep-table.js';
 import { showResult, unitOfResult } from './values.js';
 
-const caution = 'This is arithmetic on your description. Local codes and licensed practice decide.';
 const cell = (text: string) => text.replace(/\|/g, '\\|');
 
 export function cornersPage({ corners, lines }: Corners, title: string): string {

@@ -47,8 +47,7 @@ interface Try {
  * @throws CannotTry where the question itself makes no sense
  */
 export function sizeFor(workings: Workings, expectation: string | Expectation, by: string, between?: string): Sized {
-    const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
-    if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
+    const wanted = asked(expectation);
     const input = inputOf(workings, by, between);
     const here = weigh(workings, wanted);
     if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
@@ -77,6 +76,11 @@ export function sizeFor(workings: Workings, expectation: string | Expectation, b
     return { input, now, already: false, value: best.si, text: input.say(best.si), gives: after.now, side: best.side, fix: input.write(best.si) };
 }
 
+function asked(expectation: string | Expectation): Expectation {
+    const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
+    if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
+    return wanted;
+}
 type Answer = Pick<Try, 'si'> & { readonly side: Sized['side'] };
 /** Numbers at which it begins or ends to hold, rounded to the side where it does. */
 function borders(input: TriedInput, tries: readonly Try[], attempt: (si: number) => Try): Answer[] {
@@ -175,10 +179,11 @@ const noChoice: ReadonlySet<string> = new Set(['site']);
 /**
  * Every single number that can be changed so that an expectation holds, the least change first.
  * @param most  no more of them than these
+ * @returns none where it holds as it stands, or where no single number is enough
+ * @throws CannotTry where the question itself makes no sense, or where the left side is not known
  */
 export function waysTo(workings: Workings, expectation: string | Expectation, most = 6): Sized[] {
-    const wanted = typeof expectation === 'string' ? expectationOf(expectation) : expectation;
-    if (!wanted) throw new CannotTry(`${String(expectation)} is no comparison. Write one like stack.volts-per-cell < 2.1 V.`);
+    const wanted = asked(expectation);
     const here = weigh(workings, wanted);
     if (here.troubles.length) throw new CannotTry(here.troubles[0].message);
     if (here.left === undefined) throw new CannotTry(here.missing.length ? `It is not known yet, because ${here.missing.slice(0, 3).join(', ')} ${here.missing.length > 1 ? 'are' : 'is'} not given.` : 'It is not known yet.');

@@ -1,5 +1,5 @@
 /** Sentences that several commands say. */
-export const caution = 'This is arithmetic on your description. Local codes and licensed practice decide.';
+export { caution } from '../../language/reference/caution.js';
 
 /** '1 error', '2 errors', '0 hints'. */
 export function many(n: number, word: string): string {
