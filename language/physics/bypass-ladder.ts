@@ -6,7 +6,7 @@
  * current enters at cell 1 and leaves at cell N. What leaves a cell through its ports makes no gas on the plates it skips.
  *
  * Current is the unknown that each step of the Newton iteration linearises (so steep laws near zero current do no harm);
- * every step is one block-tridiagonal solve, linear in the count of cells.
+ * every step is one solve of a narrow band, linear in the count of cells. Both halves of a stack mirror each other: one is solved.
  */
 
 /** One channel of lye shared by all cells. Infinite resistance stands for "not there". */
@@ -47,6 +47,8 @@ export interface Ladder {
     readonly efficiency: number;
     /** V from cell 1 to cell N; add one more cell's electrodes for the voltage at the terminals. */
     readonly volts: number;
+    /** V per A: how those volts climb with the current, every plate following its law. */
+    readonly slope: number;
     /** A, in the plate that carries least. */
     readonly least: number;
     /** A, the mean that passes by a cell: (1 - efficiency) * I. */
@@ -68,12 +70,13 @@ export interface Ladder {
  * @param law       volts of one plate
  * @param channels  each shared channel: usually two for lye in, two for lye and gas out
  * @param start     A, plate currents to start from (those of a neighbouring case); may be left out
+ * @param by        what those are multiplied with, where the neighbouring case has another current
  * @returns the currents; with cells = 1 there is no plate and nothing passes by
  *
  * Accuracy: Kirchhoff's laws to 1e-10 of the current. Check: [haverkort-shunt] closed form for equal linear cells.
  */
 export function solveLadder(
-    cells: number, current: number, law: PlateLaw, channels: readonly Channel[], start?: ArrayLike<number>,
+    cells: number, current: number, law: PlateLaw, channels: readonly Channel[], start?: ArrayLike<number>, by = 1,
 ): Ladder {
     // A count that is no count leaves everything unknown.
     if (!(cells >= 1 && cells <= MOST_CELLS)) {
@@ -81,259 +84,291 @@ export function solveLadder(
         current = NaN;
     }
     const n = Math.floor(cells);
-    const plates = new Float64Array(n - 1);
-    const ports = new Float64Array(channels.length * n);
-    const segments = new Float64Array(channels.length * (n - 1));
-    const potentials = new Float64Array(n);
 
     // Equal channels carry equal currents: they are solved as one, with their conductances added.
     const group = new Int32Array(channels.length).fill(-1);
-    const members: number[] = [];
-    let count = 0;
+    const alike: { channel: Channel; members: number }[] = [];
     for (let c = 0; c < channels.length; c++) {
-        const channel = channels[c]!;
+        const channel = channels[c];
         if (!(channel.port < Infinity && channel.segment < Infinity)) continue;
-        let twin = 0;
-        while (twin < c && !(group[twin]! >= 0 && channels[twin]!.port === channel.port
-            && channels[twin]!.segment === channel.segment)) twin++;
-        if (twin < c) members[group[c] = group[twin]!]!++;
-        else {
-            group[c] = count++;
-            members.push(1);
-        }
+        group[c] = alike.findIndex(a => a.channel.port === channel.port && a.channel.segment === channel.segment);
+        if (group[c] >= 0) alike[group[c]].members++;
+        else group[c] = alike.push({ channel, members: 1 }) - 1;
     }
-    if (!(current === current)) plates.fill(NaN);
-    else for (let j = 0; j < n - 1; j++) plates[j] = start && start.length === n - 1 ? start[j]! : current;
 
+    const half = n >> 1;
+    const plates = new Float64Array(half);
+    if (!(current === current)) plates.fill(NaN);
+    else for (let j = 0; j < half; j++) plates[j] = start && start.length === n - 1 ? start[j] * by : current;
     let steps = 0;
-    let settled = n === 1 || count === 0;
+    let settled = half === 0 || alike.length === 0;
+    let nodes: Float64Array | undefined;
+    let slope = NaN;
     if (!settled && current === current) {
-        const work = new Workspace(n, count);
-        for (let c = 0; c < channels.length; c++) {
-            const k = group[c]!;
-            if (k < 0) continue;
-            work.portConductance[k] = members[k]! / Math.max(channels[c]!.port, LEAST_OHMS);
-            work.segmentConductance[k] = members[k]! / Math.max(channels[c]!.segment, LEAST_OHMS);
-        }
-        const scale = Math.max(Math.abs(current), 1e-6);
+        const work = workspaceFor(half, alike.length);
+        work.begin(n % 2 === 0 ? 0.5 : 1, alike.map(a => a.members / Math.max(a.channel.port, LEAST_OHMS)), alike.map(a => a.members / Math.max(a.channel.segment, LEAST_OHMS)));
+        work.laws(plates, law);
         while (steps < MOST_STEPS) {
             steps++;
-            const change = work.step(plates, current, law);
-            if (!(change === change)) break;
-            // Each step squares the error that is left: after one this small nothing is left to find.
-            if (change <= 1e-7 * scale) {
+            const left = work.step(plates, current, law);
+            if (!(left === left)) break;
+            if (left <= CLOSE * Math.max(Math.abs(current), LEAST_SCALE)) {
                 settled = true;
                 break;
             }
         }
-        for (let c = 0; c < channels.length; c++) {
-            const k = group[c]!;
-            if (k < 0) continue;
-            const port = work.portConductance[k]! / members[k]!;
-            const segment = work.segmentConductance[k]! / members[k]!;
-            for (let j = 0; j < n; j++) {
-                const node = work.solution[j * work.size + 1 + k]!;
-                ports[c * n + j] = (work.solution[j * work.size]! - node) * port;
-                if (j < n - 1) segments[c * (n - 1) + j] = (node - work.solution[(j + 1) * work.size + 1 + k]!) * segment;
-            }
-        }
+        nodes = work.solution.slice();
+        slope = work.terminalSlope;
+    } else if (current === current) {
+        slope = 0;
+        for (let j = 0; j < n - 1; j++) slope += law.slope(current);
     }
+    return new SolvedLadder(n, current, law, channels, group, alike.map(a => a.members), plates, nodes, slope, settled, steps);
+}
+/** Part of the slope at the beginning of a shortened step that may be left at its end. */
+const FLOOR = 0.3;
+/** Part of the current that the next step would still move at most, once it is over. */
+const CLOSE = 1e-10;
+/** A, a current below this is as good as none. */
+const LEAST_SCALE = 1e-6;
 
-    let total = current;
-    let least = current;
-    let reversed = 0;
-    let volts = 0;
-    for (let j = n - 2; j >= 0; j--) {
-        const i = plates[j]!;
-        total += i;
-        if (i * Math.sign(current) < least * Math.sign(current)) least = i;
-        if (i * current < 0) reversed++;
-        volts += law.volts(i);
-        potentials[j] = volts;
+/**
+ * What was found, from cell 1 to the middle. All channels are alike from end to end, so the other half mirrors it: equal plate
+ * currents, opposite potentials. What few ask for is worked out when it is asked for.
+ */
+class SolvedLadder implements Ladder {
+    readonly plates: Float64Array;
+    readonly efficiency: number;
+    readonly volts: number;
+    readonly least: number;
+    readonly bypass: number;
+    readonly reversed: number;
+
+    constructor(
+        private readonly n: number, private readonly current: number, private readonly law: PlateLaw, private readonly channels: readonly Channel[],
+        private readonly group: Int32Array, private readonly members: readonly number[], half: Float64Array, private readonly nodes: Float64Array | undefined,
+        readonly slope: number, readonly settled: boolean, readonly steps: number,
+    ) {
+        const plates = this.plates = new Float64Array(n - 1);
+        const sign = Math.sign(current);
+        let total = current;
+        let least = current;
+        let reversed = 0;
+        let volts = 0;
+        for (let j = 0; j < half.length; j++) {
+            const i = plates[j] = plates[n - 2 - j] = half[j];
+            const twins = 2 * j === n - 2 ? 1 : 2;
+            total += twins * i;
+            if (i * sign < least * sign) least = i;
+            if (i * current < 0) reversed += twins;
+            volts += twins * law.volts(i);
+        }
+        this.efficiency = current === 0 ? NaN : total / (n * current);
+        this.volts = volts;
+        this.least = least;
+        this.reversed = reversed;
+        this.bypass = current === 0 ? 0 : (1 - this.efficiency) * current;
     }
-    let channelHeat = 0;
-    for (let c = 0; c < channels.length; c++) {
-        const channel = channels[c]!;
-        if (group[c]! < 0) continue;
-        for (let j = 0; j < n; j++) channelHeat += ports[c * n + j]! ** 2 * channel.port;
-        for (let j = 0; j < n - 1; j++) channelHeat += segments[c * (n - 1) + j]! ** 2 * channel.segment;
+    get potentials(): Float64Array {
+        const potentials = new Float64Array(this.n);
+        for (let j = this.n - 2; j >= 0; j--) potentials[j] = potentials[j + 1] + this.law.volts(this.plates[j]);
+        return potentials;
     }
-    const efficiency = current === 0 ? NaN : total / (n * current);
-    return {
-        plates, ports, segments, potentials, efficiency, volts, least,
-        bypass: current === 0 ? 0 : (1 - efficiency) * current, channelHeat, reversed, settled, steps,
-    };
+    /** V, of a node against the middle of the stack: of channel group k at cell j, or of the cell itself (k = -1). */
+    private node(j: number, k: number): number {
+        const { n } = this;
+        const size = this.members.length + 1;
+        const half = n >> 1;
+        if (j < half) return this.nodes![(half - 1 - j) * size + (k < 0 ? size - 1 : k)];
+        return j === n - 1 - j ? 0 : -this.node(n - 1 - j, k);
+    }
+    private along(length: number, of: (j: number, k: number, channel: Channel) => number): Float64Array {
+        const { channels, group, nodes } = this;
+        const found = new Float64Array(channels.length * length);
+        for (let c = 0; c < channels.length && nodes; c++) {
+            if (group[c] >= 0) for (let j = 0; j < length; j++) found[c * length + j] = of(j, group[c], channels[c]);
+        }
+        return found;
+    }
+    get ports(): Float64Array {
+        return this.along(this.n, (j, k, channel) => (this.node(j, -1) - this.node(j, k)) / Math.max(channel.port, LEAST_OHMS));
+    }
+    get segments(): Float64Array {
+        return this.along(this.n - 1, (j, k, channel) => (this.node(j, k) - this.node(j + 1, k)) / Math.max(channel.segment, LEAST_OHMS));
+    }
+    get channelHeat(): number {
+        let heat = 0;
+        const { n, ports, segments } = this;
+        this.channels.forEach((channel, c) => {
+            if (this.group[c] < 0) return;
+            for (let j = 0; j < n; j++) heat += ports[c * n + j] ** 2 * channel.port;
+            for (let j = 0; j < n - 1; j++) heat += segments[c * (n - 1) + j] ** 2 * channel.segment;
+        });
+        return heat;
+    }
 }
 
-/** Flat memory for the block-tridiagonal solve: one block per cell (the cell's node, then its channel nodes). */
-class Workspace {
-    readonly size: number;
-    readonly portConductance: Float64Array;
-    readonly segmentConductance: Float64Array;
-    readonly solution: Float64Array;
-    private readonly blocks: Float64Array;
-    private readonly right: Float64Array;
-    private readonly link: Float64Array;
-    private readonly slopes: Float64Array;
-    private readonly volts: Float64Array;
-    private readonly change: Float64Array;
-    private readonly inverse: Float64Array;
-    private readonly scratch: Float64Array;
+let workspace: Workspace | undefined;
+/** The memory of the last size is used again: one rig after the other has the same stack. */
+function workspaceFor(half: number, channels: number): Workspace {
+    return workspace?.half === half && workspace.channels === channels ? workspace : (workspace = new Workspace(half, channels));
+}
 
-    constructor(private readonly cells: number, private readonly channels: number) {
-        const size = this.size = 1 + channels;
-        this.portConductance = new Float64Array(channels);
-        this.segmentConductance = new Float64Array(channels);
-        this.solution = new Float64Array(cells * size);
-        this.blocks = new Float64Array(cells * size * size);
-        this.right = new Float64Array(cells * size);
-        this.link = new Float64Array((cells - 1) * size);
-        this.slopes = new Float64Array(cells - 1);
-        this.volts = new Float64Array(cells - 1);
-        this.change = new Float64Array(cells - 1);
-        this.inverse = new Float64Array(cells * size * size);
-        this.scratch = new Float64Array(size);
+/**
+ * Flat memory for the steps. One block of unknowns per cell, from the middle out to cell 1: its channel nodes, then its own
+ * node. The matrix of conductances is symmetric and positive, its links reach one block far: it is taken apart as L D Lᵀ
+ * within that band. The current enters at the very last unknown, whose pivot therefore is the conductance of the whole.
+ */
+class Workspace {
+    readonly solution: Float64Array;
+    /** V per A between cell 1 and cell N, as of the last step. */
+    terminalSlope = NaN;
+    private readonly size: number;
+    /** Column p of the lower triangle: its diagonal and the `size` places below it. */
+    private readonly band: Float64Array;
+    private readonly right: Float64Array;
+    private readonly volts: Float64Array;
+    private readonly slopes: Float64Array;
+    private readonly triedVolts: Float64Array;
+    private readonly triedSlopes: Float64Array;
+    private readonly change: Float64Array;
+    private ports: readonly number[] = [];
+    private segments: readonly number[] = [];
+    /** Share of the plate in the middle, and of the channels beside it, that lies on this side of the mirror. */
+    private middle = 1;
+
+    constructor(readonly half: number, readonly channels: number) {
+        const size = this.size = channels + 1;
+        this.solution = new Float64Array(half * size);
+        // What would reach beyond the last unknown lands in the spare places and is never read.
+        this.band = new Float64Array((half * size + size) * (size + 1));
+        this.right = new Float64Array(half * size + size);
+        this.volts = new Float64Array(half);
+        this.slopes = new Float64Array(half);
+        this.triedVolts = new Float64Array(half);
+        this.triedSlopes = new Float64Array(half);
+        this.change = new Float64Array(half);
+    }
+    begin(middle: number, ports: readonly number[], segments: readonly number[]): void {
+        this.middle = middle;
+        this.ports = ports;
+        this.segments = segments;
+    }
+    /** Takes the laws at the currents to start from. */
+    laws(plates: Float64Array, law: PlateLaw): void {
+        for (let j = 0; j < this.half; j++) {
+            this.volts[j] = law.volts(plates[j]);
+            this.slopes[j] = Math.max(law.slope(plates[j]), LEAST_OHMS);
+        }
     }
 
-    /** One damped Newton step on the plate currents, in place. Returns the largest change in A. */
+    /** One damped Newton step on the plate currents, in place. Returns what the next one would change at most, as far as can be told, in A. */
     step(plates: Float64Array, current: number, law: PlateLaw): number {
-        const { cells: n, channels: count, size, blocks, right, link, slopes, volts, change, solution } = this;
-        blocks.fill(0);
-        right.fill(0);
-        right[0] = current;
-        for (let j = 0; j < n - 1; j++) {
-            const i = plates[j]!;
-            const v = volts[j] = law.volts(i);
-            const s = slopes[j] = Math.max(law.slope(i), LEAST_OHMS);
-            const g = 1 / s;
-            link[j * size] = g;
-            // i = (x[j] - x[j+1] - v + s i) / s: the part that does not depend on the potentials is a source.
-            const source = i - v * g;
-            right[j * size]! -= source;
-            right[(j + 1) * size]! += source;
-            for (let k = 0; k < count; k++) link[j * size + 1 + k] = this.segmentConductance[k]!;
-        }
-        for (let j = 0; j < n; j++) {
-            const at = j * size * size;
-            let own = 0;
-            if (j > 0) own += link[(j - 1) * size]!;
-            if (j < n - 1) own += link[j * size]!;
+        const { half, size, band, right, volts, slopes, change, solution, middle, ports, segments } = this;
+        const count = this.channels;
+        const width = size + 1;
+        for (let j = half - 1, b = 0; j >= 0; j--, b++) {
+            // Beyond the plate in the middle all potentials are mirrored: half of it leads to nothing, an odd stack's whole one to cell and nodes at nothing.
+            const share = b === 0 ? middle : 1;
+            const plate = 1 / (share * slopes[j]);
+            const outer = j > 0 ? 1 / slopes[j - 1] : 0;
+            let own = plate + outer;
             for (let k = 0; k < count; k++) {
-                const g = this.portConductance[k]!;
-                own += g;
-                let channel = g;
-                if (j > 0) channel += this.segmentConductance[k]!;
-                if (j < n - 1) channel += this.segmentConductance[k]!;
-                blocks[at + (1 + k) * size + 1 + k] = channel;
-                blocks[at + 1 + k] = -g;
-                blocks[at + (1 + k) * size] = -g;
+                const at = (b * size + k) * width;
+                const port = ports[k];
+                own += port;
+                band[at] = port + segments[k] / share + (j > 0 ? segments[k] : 0);
+                for (let d = 1; d < size; d++) band[at + d] = 0;
+                band[at + count - k] = -port;
+                band[at + size] = j > 0 ? -segments[k] : 0;
+                right[b * size + k] = 0;
             }
-            blocks[at] = own;
+            const at = (b * size + count) * width;
+            band[at] = own;
+            for (let d = 1; d < size; d++) band[at + d] = 0;
+            band[at + size] = -outer;
+            // i = (potential across - v + s i) / s: the part that does not depend on the potentials is a source.
+            right[b * size + count] = (j > 0 ? plates[j - 1] - volts[j - 1] / slopes[j - 1] : current) - plates[j] + volts[j] / slopes[j];
         }
-        // Everything floats: the last cell's node is the reference. Its row becomes x = 0.
-        const last = (n - 1) * size * size;
-        for (let k = 0; k < size; k++) blocks[last + k] = 0;
-        blocks[last] = 1;
-        right[(n - 1) * size] = 0;
         this.solve();
 
         let largest = 0;
         let stiff = 0;
-        for (let j = 0; j < n - 1; j++) {
-            const drop = solution[j * size]! - (j < n - 2 ? solution[(j + 1) * size]! : 0);
-            const d = change[j] = (drop - volts[j]!) / slopes[j]!;
-            const size_ = Math.abs(d);
-            if (!(size_ <= largest)) largest = size_;
-            stiff += slopes[j]! * d * d;
+        for (let j = 0; j < half; j++) {
+            const at = (half - 1 - j) * size + count;
+            const share = j === half - 1 ? middle : 1;
+            const drop = (solution[at] - (j === half - 1 ? 0 : solution[at - size])) / share;
+            const d = change[j] = (drop - volts[j]) / slopes[j];
+            const moved = Math.abs(d);
+            if (!(moved <= largest)) largest = moved;
+            stiff += share * slopes[j] * d * d;
         }
         if (!(largest === largest)) return NaN;
         // The true circuit minimises a bowl-shaped content; a full step that overshoots its floor is shortened.
         let share = 1;
-        if (this.overshoot(plates, law, 1) > 0.5 * stiff) {
+        const over = this.overshoot(plates, law, 1);
+        if (over > 0.5 * stiff) {
             let low = 0;
             let high = 1;
             for (let turn = 0; turn < 12; turn++) {
                 share = (low + high) / 2;
-                if (this.overshoot(plates, law, share) - (1 - share) * stiff > 0) high = share;
+                const uphill = this.overshoot(plates, law, share) - (1 - share) * stiff;
+                // Near enough to the floor: the next step finds it better than a closer look along this one.
+                if (Math.abs(uphill) <= FLOOR * stiff) break;
+                if (uphill > 0) high = share;
                 else low = share;
             }
-            share = low > 0 ? low : high;
         }
-        for (let j = 0; j < n - 1; j++) plates[j]! += share * change[j]!;
-        return largest;
+        for (let j = 0; j < half; j++) {
+            plates[j] += share * change[j];
+            volts[j] = this.triedVolts[j];
+            slopes[j] = Math.max(this.triedSlopes[j], LEAST_OHMS);
+        }
+        // What the laws bend away from their tangents is all that is left to be mended, and as large a part of the next step.
+        return share < 1 ? Infinity : stiff > 0 ? largest * Math.abs(over) / stiff : 0;
     }
 
-    /** How far the laws bend away from their tangents along the step, as a slope of the content. */
+    /** How far the laws bend away from their tangents along the step, as a slope of the content. Keeps what the laws say there. */
     private overshoot(plates: Float64Array, law: PlateLaw, share: number): number {
+        const { half, change, volts, slopes, triedVolts, triedSlopes } = this;
         let sum = 0;
-        for (let j = 0; j < this.cells - 1; j++) {
-            const d = this.change[j]!;
-            sum += (law.volts(plates[j]! + share * d) - this.volts[j]! - share * this.slopes[j]! * d) * d;
+        for (let j = 0; j < half; j++) {
+            const d = change[j];
+            const i = plates[j] + share * d;
+            const v = triedVolts[j] = law.volts(i);
+            triedSlopes[j] = law.slope(i);
+            sum += (j === half - 1 ? this.middle : 1) * (v - volts[j] - share * slopes[j] * d) * d;
         }
         return sum;
     }
 
-    /** Block elimination forwards, substitution backwards. Links between neighbours are diagonal. */
+    /** Elimination down the band, substitution back up. */
     private solve(): void {
-        const { cells: n, size, blocks, right, link, solution } = this;
-        const square = size * size;
-        const inverse = this.inverse;
-        for (let j = 0; j < n - 1; j++) {
-            this.invert(j * square);
-            // Block j+1 loses L * inverse * L; the reference row at the end takes nothing from above.
-            const next = (j + 1) * square;
-            for (let r = 0; r < size; r++) {
-                const reference = j === n - 2 && r === 0;
-                if (reference) continue;
-                const left = link[j * size + r]!;
-                let sum = 0;
-                for (let c = 0; c < size; c++) {
-                    const value = inverse[j * square + r * size + c]!;
-                    sum += value * right[j * size + c]!;
-                    blocks[next + r * size + c]! -= left * value * link[j * size + c]!;
-                }
-                right[(j + 1) * size + r]! += left * sum;
+        const { half, size, band, right, solution } = this;
+        const width = size + 1;
+        const count = half * size;
+        right.fill(0, count);
+        for (let p = 0; p < count; p++) {
+            const at = p * width;
+            const pivot = 1 / band[at];
+            const here = right[p];
+            for (let a = 1; a <= size; a++) {
+                const value = band[at + a];
+                if (value === 0) continue;
+                const factor = value * pivot;
+                const next = at + a * width - a;
+                for (let c = a; c <= size; c++) band[next + c] -= factor * band[at + c];
+                right[p + a] -= factor * here;
             }
         }
-        this.invert((n - 1) * square);
-        for (let j = n - 1; j >= 0; j--) {
-            for (let c = 0; c < size; c++) {
-                let value = right[j * size + c]!;
-                if (j < n - 1) value += link[j * size + c]! * solution[(j + 1) * size + c]!;
-                this.scratch[c] = value;
-            }
-            for (let r = 0; r < size; r++) {
-                let sum = 0;
-                for (let c = 0; c < size; c++) sum += inverse[j * square + r * size + c]! * this.scratch[c]!;
-                solution[j * size + r] = sum;
-            }
+        for (let p = count - 1; p >= 0; p--) {
+            const at = p * width;
+            let value = right[p];
+            for (let a = 1; a <= size && p + a < count; a++) value -= band[at + a] * solution[p + a];
+            solution[p] = value / band[at];
         }
-    }
-
-    /** Gauss-Jordan inverse of one block into `inverse`; diagonally dominant, so no exchange of rows is needed. */
-    private invert(at: number): void {
-        const { size, blocks, inverse } = this;
-        for (let r = 0; r < size; r++) {
-            for (let c = 0; c < size; c++) inverse[at + r * size + c] = r === c ? 1 : 0;
-        }
-        for (let p = 0; p < size; p++) {
-            const row = at + p * size;
-            const pivot = 1 / blocks[row + p]!;
-            for (let c = 0; c < size; c++) {
-                blocks[row + c]! *= pivot;
-                inverse[row + c]! *= pivot;
-            }
-            for (let r = 0; r < size; r++) {
-                if (r === p) continue;
-                const other = at + r * size;
-                const factor = blocks[other + p]!;
-                if (factor === 0) continue;
-                for (let c = 0; c < size; c++) {
-                    blocks[other + c]! -= factor * blocks[row + c]!;
-                    inverse[other + c]! -= factor * inverse[row + c]!;
-                }
-            }
-        }
+        // Of the whole stack: the mirror half asks as much again.
+        this.terminalSlope = 2 / band[(count - 1) * width];
     }
 }
 

@@ -107,8 +107,28 @@ export interface OperatingPoint {
     readonly margin: () => number;
     readonly ladder: Ladder;
     readonly cell: CellMake;
-    /** W/K: how what is made less what is led away changes with the temperature; below 0 where the point is stable. */
-    readonly balanceSlope: () => number;
+    /** How what the source has left over and the heat that is not led away change with current and temperature. */
+    readonly tangents: () => Tangents;
+}
+/** Of what the source has left over (V, or A) and of the heat gained (W): by the current (A) and by the temperature (K). */
+interface Tangents {
+    readonly left: { readonly current: number; readonly temperature: number };
+    readonly gain: { readonly current: number; readonly temperature: number };
+}
+/** What the stack takes at a current and a temperature. */
+interface Taken {
+    readonly T: number;
+    readonly current: number;
+    readonly ladder: Ladder;
+    readonly cell: CellMake;
+    readonly volts: number;
+    /** V per A at the ends. */
+    readonly slope: number;
+    readonly conductivity: number;
+    readonly port: number;
+}
+interface Settled extends Taken {
+    readonly limitedBy: OperatingPoint['limitedBy'];
 }
 
 /**
@@ -155,126 +175,159 @@ const THERMOSTAT_RAMP = 4;
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number, near?: OperatingPoint): OperatingPoint {
     let start: Float64Array | undefined = near?.ladder.plates.length === make.cells - 1 ? near.ladder.plates : undefined;
     let startedAt = near?.current ?? 0;
-    let crossing: Crossing | undefined = near?.limitedBy === 'volts' ? { x: near.current, slope: NaN } : undefined;
     const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
-    const solveAt = (T: number) => {
+    const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
+    const least = Math.min(LEAST_CURRENT, most / 1000);
+    /** The stack at one temperature, ready to be asked what it takes at any current. */
+    const stackIn = (T: number) => {
         const cell = cellAt(make, T);
         const conductivity = conductivityOf(make, T);
-        const inlet = passageResistance(make.portLength, make.ports * Math.PI / 4 * make.portBore ** 2, conductivity);
+        const port = passageResistance(make.portLength, make.ports * Math.PI / 4 * make.portBore ** 2, conductivity);
         const segment = passageResistance(make.pitch, Math.PI / 4 * make.manifoldBore ** 2, conductivity);
         const gas = gasResistanceFactor(make.outletGas);
-        const lower: Channel = { port: inlet, segment };
-        const upper: Channel = { port: inlet * gas, segment: segment * gas };
+        const lower: Channel = { port, segment };
+        const upper: Channel = { port: port * gas, segment: segment * gas };
         const channels = [lower, lower, upper, upper];
-        let last: { total: number; ladder: Ladder; cell: CellMake; volts: number } | undefined;
-        const stackAt = (total: number) => {
-            if (last?.total === total) return last;
-            const each = total / make.groups;
+        let last: Taken | undefined;
+        return (current: number): Taken => {
+            if (last?.current === current) return last;
+            const each = current / make.groups;
             // Bubbles follow the current: their share is taken at the current that is tried.
             const c = withBubbles(make, cell, each / make.area, conductivity);
             const law: PlateLaw = make.curve ? bentLaw(c, make.area, make.curve)
                 : { volts: i => plateVoltage(c, i / make.area), slope: i => plateSlope(c, i / make.area) / make.area };
-            const ladder = solveLadder(make.cells, each, law, channels, start && startedAt > 0 ? start.map(i => i * total / startedAt) : start);
-            start = ladder.plates;
-            startedAt = total;
-            return (last = { total, ladder, cell: c, volts: ladder.volts + law.volts(each) });
-        };
-        const excess = (total: number) => {
-            const stack = stackAt(total).volts;
-            return source.currentAt ? source.currentAt(stack) - total : source.open - source.resistance * total - source.diodes - source.leads * total - stack;
-        };
-        let current: number;
-        let limitedBy: OperatingPoint['limitedBy'];
-        if (fixedCurrent !== undefined) {
-            current = fixedCurrent;
-            limitedBy = 'current limit';
-        } else {
-            const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
-            const least = Math.min(LEAST_CURRENT, most / 1000);
-            // The crossing moves little from one temperature to the next: it is looked for near the last one first.
-            const close = crossing && tangents(excess, crossing, least, most, most * 1e-5);
-            if (close !== undefined) {
-                crossing = close;
-                current = close.x;
-                limitedBy = 'volts';
-            // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
-            } else if (excess(most) >= 0) {
-                current = most;
-                limitedBy = 'current limit';
-            } else if (!(excess(least) > 0)) {
-                current = 0;
-                limitedBy = 'too few volts';
-            } else {
-                current = findRoot(excess, least, most, most * 1e-5);
-                crossing = { x: current, slope: NaN };
-                limitedBy = 'volts';
+            const ladder = solveLadder(make.cells, each, law, channels, start, startedAt > 0 ? current / startedAt : 1);
+            if (ladder.settled) {
+                start = ladder.plates;
+                startedAt = current;
             }
-        }
-        const { ladder, cell: used, volts } = stackAt(current);
-        return { current, limitedBy, ladder, cell: used, volts, conductivity, port: inlet };
+            return (last = { T, current, ladder, cell: c, volts: ladder.volts + law.volts(each), slope: (ladder.slope + law.slope(each)) / make.groups, conductivity, port });
+        };
     };
-    let latest: { T: number; p: ReturnType<typeof solveAt> } | undefined;
-    const at = (T: number) => (latest?.T === T ? latest : (latest = { T, p: solveAt(T) })).p;
-    const hydrogenOf = (p: ReturnType<typeof solveAt>) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
-    const heatOf = (T: number, p: ReturnType<typeof solveAt>) => {
+    let latest: { T: number; take: (current: number) => Taken } | undefined;
+    const take = (T: number, current: number) => (latest?.T === T ? latest : (latest = { T, take: stackIn(T) })).take(current);
+    /** What the source has left over at that current (V), or sends more (A), and how that falls with the current. */
+    const leftOver = (t: Taken): { readonly value: number; readonly slope: number } => {
+        const { volts, current } = t;
+        if (!source.currentAt) return { value: source.open - (source.resistance + source.leads) * current - source.diodes - volts, slope: -source.resistance - source.leads - t.slope };
+        const sent = source.currentAt(volts);
+        return { value: sent - current, slope: (source.currentAt(volts * (1 + BESIDE)) - sent) / (volts * BESIDE) * t.slope - 1 };
+    };
+    let crossing = NaN;
+    const settle = (T: number): Settled => {
+        if (fixedCurrent !== undefined) return { ...take(T, fixedCurrent), limitedBy: 'current limit' };
+        const excess = (current: number) => leftOver(take(T, current));
+        // The crossing moves little from one temperature to the next: it is looked for near the last one first.
+        let found = crossing === crossing ? tangents(excess, crossing, least, most) : NaN;
+        if (!(found === found)) {
+            // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
+            if (excess(most).value >= 0) return { ...take(T, most), limitedBy: 'current limit' };
+            found = tangents(excess, withoutBypass(make, source, T, least, most), least, most);
+        }
+        if (!(found === found)) {
+            if (!(excess(least).value > 0)) return { ...take(T, 0), limitedBy: 'too few volts' };
+            found = findRoot(current => excess(current).value, least, most, most * CURRENT_CLOSE);
+        }
+        return { ...take(T, (crossing = found)), limitedBy: 'volts' };
+    };
+    const hydrogenOf = (p: Taken) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
+    const heatOf = (p: Taken) => {
         if (!(p.current > 0)) return 0;
         const moles = hydrogenOf(p);
-        const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, T));
-        return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(T, vapour, make.pressure);
+        const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, p.T));
+        return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(p.T, vapour, make.pressure);
     };
     const lossOf = (T: number) => make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
-    const lyeFlowOf = (T: number, p: ReturnType<typeof solveAt>): Record<Side, number> => {
+    const lyeFlowOf = (p: Taken): Record<Side, number> => {
         const moles = hydrogenOf(p);
-        return { hydrogen: circulation(make.loops.hydrogen, make, T, moles), oxygen: circulation(make.loops.oxygen, make, T, moles / 2) };
+        return { hydrogen: circulation(make.loops.hydrogen, make, p.T, moles), oxygen: circulation(make.loops.oxygen, make, p.T, moles / 2) };
     };
-    const coolingOf = (T: number, p: ReturnType<typeof solveAt>) => {
+    const coolingOf = (p: Taken) => {
         const c = make.cooler;
-        if (!c || T <= c.waterTemperature || T <= c.startsAt) return 0;
-        const share = Math.min(1, (T - c.startsAt) / THERMOSTAT_RAMP);
-        const flow = lyeFlowOf(T, p);
-        return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, T, c.waterTemperature);
+        if (!c || p.T <= c.waterTemperature || p.T <= c.startsAt) return 0;
+        const share = Math.min(1, (p.T - c.startsAt) / THERMOSTAT_RAMP);
+        const flow = lyeFlowOf(p);
+        return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, p.T, c.waterTemperature);
     };
-    const balance = (t: number) => {
-        const p = at(t);
-        return heatOf(t, p) - lossOf(t) - coolingOf(t, p);
+    const gained = (p: Taken) => heatOf(p) - lossOf(p.T) - coolingOf(p);
+
+    /** From the solution of a make that differs by a little, along its tangents; undefined where those do not lead there. */
+    const alongside = (): Settled | undefined => {
+        if (!near || near.runsAway || near.limitedBy === 'too few volts' || (fixedCurrent !== undefined && temperature !== undefined)) return undefined;
+        const { limitedBy } = near;
+        const free = { current: fixedCurrent === undefined && limitedBy === 'volts', temperature: temperature === undefined };
+        let current = free.current ? near.current : fixedCurrent ?? most;
+        let T = temperature ?? near.temperature;
+        if (free.temperature && !(T > room)) return undefined;
+        const by = near.tangents();
+        const from = { current, T };
+        for (let step = 0; step <= MOST_TANGENTS; step++) {
+            const p = take(T, current);
+            const left = leftOver(p).value;
+            if (!free.current && fixedCurrent === undefined && !(left >= 0)) return undefined;
+            const gain = free.temperature ? gained(p) : 0;
+            const [dCurrent, dT] = free.current && free.temperature ? solveTwo(by.left.current, by.left.temperature, by.gain.current, by.gain.temperature, -left, -gain)
+                : free.current ? [-left / by.left.current, 0] : [0, free.temperature ? -gain / by.gain.temperature : 0];
+            if (Math.abs(dCurrent) <= Math.max(most * CURRENT_CLOSE, LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { ...p, limitedBy };
+            current += dCurrent;
+            T += dT;
+            if (!(current > least && (current < most || !free.current) && T < HOTTEST && (T > room || !free.temperature))) return undefined;
+        }
+        return undefined;
     };
+    const soon = alongside();
     let T = temperature ?? NaN;
     let runsAway = false;
-    if (temperature === undefined) {
+    if (soon) T = soon.T;
+    else if (temperature === undefined) {
         const low = room + 0.01;
-        const soon = near && !near.runsAway ? oneStep(balance, near, low) : undefined;
-        const steady = soon ?? firstSteady(balance, low, HOTTEST, SEARCH_STEP, CLOSE);
+        const steady = firstSteady(t => gained(settle(t)), low, HOTTEST, SEARCH_STEP, CLOSE);
         runsAway = steady === Infinity;
         T = runsAway ? HOTTEST : steady > low ? steady : room;
     }
-    const p = at(T);
-    let sides: { readonly made: number; readonly lost: number }[] | undefined;
-    /** Heat made and led away a little below and a little above; from the solution again, so that nothing hangs on what was asked before. */
-    const beside = () => {
-        if (sides) return sides;
+    const p = soon ?? settle(T);
+    /** Begins at the solution again, so that nothing hangs on what was asked before. */
+    const again = () => {
         start = p.ladder.plates;
         startedAt = p.current;
-        crossing = p.limitedBy === 'volts' ? { x: p.current, slope: NaN } : undefined;
+        crossing = p.limitedBy === 'volts' ? p.current : NaN;
         latest = undefined;
-        return (sides = [T - BESIDE_K, T + BESIDE_K].map(t => ({ made: heatOf(t, at(t)), lost: lossOf(t) + coolingOf(t, at(t)) })));
+    };
+    let sides: { readonly made: number; readonly lost: number }[] | undefined;
+    /** Heat made and led away a little below and a little above. */
+    const beside = () => {
+        if (sides) return sides;
+        again();
+        return (sides = [T - BESIDE_K, T + BESIDE_K].map(t => {
+            const q = settle(t);
+            return { made: heatOf(q), lost: lossOf(t) + coolingOf(q) };
+        }));
+    };
+    let slopes: Tangents | undefined;
+    const ownTangents = (): Tangents => {
+        if (slopes) return slopes;
+        again();
+        const [warmer, more] = [take(T + BESIDE_K, p.current), take(T, p.current * (1 + BESIDE))];
+        const [left, gain] = [leftOver(p), gained(p)];
+        return (slopes = {
+            left: { current: left.slope, temperature: (leftOver(warmer).value - left.value) / BESIDE_K },
+            gain: { current: (gained(more) - gain) / (p.current * BESIDE), temperature: (gained(warmer) - gain) / BESIDE_K },
+        });
     };
     const each = p.current / make.groups;
     const j = each / make.area;
-    const heat = heatOf(T, p);
+    const heat = heatOf(p);
     const anode = overvoltage(p.cell.anode, j, T);
     const cathode = overvoltage(p.cell.cathode, j, T);
     const clear = cellAt(make, T).areaResistance;
     return {
         current: p.current, groupCurrent: each, voltage: p.volts, supplyVoltage: source.open - source.resistance * p.current,
         cellVoltage: p.volts / make.cells, temperature: T, room, bypassEfficiency: p.current > 0 ? p.ladder.efficiency : NaN,
-        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(T, p), lyeFlow: lyeFlowOf(T, p),
+        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(p), lyeFlow: lyeFlowOf(p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
         portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
         formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
-        balanceSlope: () => {
-            const [cool, warm] = beside();
-            return (warm.made - warm.lost - cool.made + cool.lost) / (2 * BESIDE_K);
-        },
+        tangents: ownTangents,
         margin: () => {
             if (temperature !== undefined || runsAway) return runsAway ? 0 : NaN;
             if (p.limitedBy !== 'volts' || !(T > room)) return 1;
@@ -284,40 +337,39 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     };
 }
 
-/** Steps along tangents that are tried, and how far beside the first place its tangent is taken, as a share. */
+/** Steps along tangents that are tried. */
 const MOST_TANGENTS = 6;
+/** How far beside a place it is looked how things change, as a share. */
 const BESIDE = 1e-3;
-/** Part of the tolerance by which two places must differ for a slope. */
-const SLOPE_TOLD = 0.01;
-/** A place where a falling function crosses zero, with its slope there. */
-interface Crossing { readonly x: number; readonly slope: number }
-/** Where a falling function crosses zero, by tangents from a crossing nearby; undefined if they do not settle between the ends. */
-function tangents(f: (x: number) => number, from: Crossing, low: number, high: number, tolerance: number): Crossing | undefined {
-    let { x, slope } = from;
-    let here = f(x);
-    if (!(slope < 0)) slope = (f(x * (1 + BESIDE)) - here) / (x * BESIDE);
-    for (let step = 0; step < MOST_TANGENTS && slope < 0; step++) {
-        const next = x - here / slope;
-        if (!(next > low && next < high)) return undefined;
-        if (next === x) return { x, slope };
-        const there = f(next);
-        const moved = Math.abs(next - x);
-        // Of two places too close to each other no slope can be told.
-        if (moved > SLOPE_TOLD * tolerance) slope = (there - here) / (next - x);
-        if (moved <= tolerance) return { x: next, slope };
+/** How close a current is found, as a share of the most that can flow. */
+const CURRENT_CLOSE = 1e-5;
+/** Part of a change that may be left over where a solution is followed to one nearby. */
+const LEFT = 0.05;
+/** Where a falling function crosses zero, by tangents from a place nearby; NaN if they do not settle between the ends. */
+function tangents(f: (x: number) => { readonly value: number; readonly slope: number }, from: number, low: number, high: number): number {
+    let x = from;
+    for (let step = 0; step <= MOST_TANGENTS && x < Infinity; step++) {
+        const { value, slope } = f(x);
+        const next = x - value / slope;
+        if (Math.abs(next - x) <= high * CURRENT_CLOSE) return x;
+        if (!(slope < 0 && next > low && next < high)) return NaN;
         x = next;
-        here = there;
     }
-    return undefined;
+    return NaN;
 }
-/** Part of an imbalance that one step may leave. */
-const LEFT_OVER = 0.1;
-/** The temperature of a balance that differs by a little from one that is solved, by its slope there; undefined if one step is not enough. */
-function oneStep(balance: (T: number) => number, near: OperatingPoint, low: number): number | undefined {
-    const f = balance(near.temperature);
-    const T = near.temperature - f / near.balanceSlope();
-    if (!(T > low && T < HOTTEST)) return undefined;
-    return Math.abs(T - near.temperature) <= CLOSE || Math.abs(balance(T)) <= LEFT_OVER * Math.abs(f) ? T : undefined;
+/** A, where source and stack would meet if nothing bypassed the cells: a place to begin. */
+function withoutBypass(make: StackMake, source: Source, T: number, least: number, most: number): number {
+    const cell = cellAt(make, T);
+    const volts = (current: number) => make.cells * plateVoltage(cell, current / make.groups / make.area);
+    const excess = (current: number) => (source.currentAt ? source.currentAt(volts(current)) - current : source.open - source.diodes - (source.resistance + source.leads) * current - volts(current));
+    // Bubbles and channels ask a little more than this: where it finds nothing below the limit, the two meet just there.
+    const met = findRoot(excess, least, most, most * BESIDE);
+    return met === met ? met : most;
+}
+/** Two straight lines: a x + b y = e and c x + d y = f. */
+function solveTwo(a: number, b: number, c: number, d: number, e: number, f: number): [number, number] {
+    const whole = a * d - b * c;
+    return [(e * d - b * f) / whole, (a * f - e * c) / whole];
 }
 /** S/m, clear lye. */
 function conductivityOf(make: StackMake, T: number): number {
@@ -510,10 +562,21 @@ const MOST_KEPT = 400;
 const solved = new Map<string, OperatingPoint>();
 /** What each of them was solved for. */
 const keys = new WeakMap<OperatingPoint, string>();
+const inWords = new WeakMap<StackMake | Source, string>();
+/** Everything that a make or a source says. Both are read-only, and most are asked for again and again. */
+function keyOf(x: StackMake | Source): string {
+    let key = inWords.get(x);
+    if (key === undefined) {
+        key = JSON.stringify(x);
+        // Amperes over volts say themselves at two places.
+        if ('currentAt' in x && x.currentAt) key += ` ${x.currentAt(0)} ${x.currentAt(0.8 * x.open)}`;
+        inWords.set(x, key);
+    }
+    return key;
+}
 /** Equal inputs have one solution: an edit elsewhere in the text costs nothing here. */
 export function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number, near?: OperatingPoint): OperatingPoint {
-    const probe = source.currentAt ? [source.currentAt(0), source.currentAt(0.8 * source.open)] : [];
-    const key = JSON.stringify([make, source.kind, source.open, source.limit, source.resistance, source.leads, source.diodes, probe, room, temperature, current]);
+    const key = `${keyOf(make)} ${keyOf(source)} ${room} ${temperature} ${current}`;
     const from = near && keys.get(near);
     if (from === key) return near!;
     // What was begun from another solution differs from it within the tolerance: nothing may hang on what was looked at before.

@@ -7,7 +7,7 @@ import { vapourFlow } from '../../physics/vapour.js';
 import { defineQuantity, type Remarked } from '../define.js';
 import { crossoverDoubt } from '../doubts.js';
 import type { Side } from '../lye-loop.js';
-import { lowLoad, operatingPoint, remembered, stackMake, tunedMake, usable, type OperatingPoint, type StackMake } from '../operating-point.js';
+import { lowLoad, operatingPoint, solveStack, stackMake, tunedMake, usable, type OperatingPoint, type StackMake } from '../operating-point.js';
 import { sourceModel } from '../source.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -69,15 +69,16 @@ const arriving = (q: View, p = q.model(operatingPoint)) => crossing(q, p, pressi
 function foulness(q: View, p: OperatingPoint, make: StackMake): number {
     return hydrogenInOxygen(arriving(q, p)?.hydrogen ?? NaN, gasMakingDensity(p, make));
 }
-/** The lowest current at which the oxygen is clean, A. */
 /** How close the lowest clean current is found, as a share of the working one: far closer than what crosses is known. */
 const FOUND = 0.001;
+/** The lowest current at which the oxygen is clean, A. */
 function lowestClean(q: View): number | Remarked {
     const make = q.model(tunedMake);
     const source = q.model(sourceModel);
     const p = q.model(operatingPoint);
     if (!usable(make, source) || !p || !(p.current > 0)) return NaN;
-    const over = (current: number) => foulness(q, remembered(make, source!, p.room, p.temperature, current, p), make) - CLEAN;
+    // What makes the gas grows with the current and what crosses hardly: the reciprocal is almost a straight line.
+    const over = (current: number) => 1 / CLEAN - 1 / foulness(q, current === p.current ? p : solveStack(make, source!, p.room, p.temperature, current, p), make);
     if (!(over(p.current) < 0)) {
         const why = circuitsMeet(q) ? 'the lye of both sides meets and carries gas across' : p.bypassEfficiency < HALF ? 'most of the current bypasses the cells' : 'too much crosses the separators for so little gas';
         return { value: NaN, remarks: [`There is none: even at the working current more than 2 % of hydrogen is in the oxygen, because ${why}.`] };
