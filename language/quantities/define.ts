@@ -61,6 +61,8 @@ export interface Model<T> {
     readonly of: string;
     readonly meaning: string;
     readonly solve: (q: View) => T;
+    /** Whether two solutions are equal in everything that can be read of them; the same object if left out. */
+    same?(a: T, b: T): boolean;
 }
 
 export function defineQuantity(q: Quantity): Quantity {

@@ -467,8 +467,14 @@ function surfaceOf(stack: View): SurfaceName {
     return 'nickel-plain';
 }
 
-export const stackMake = defineModel<StackMake | undefined>({
-    name: 'stack-make', of: 'stack', meaning: 'The stack, its lye and its separators as numbers.',
+/** What the text says of a stack, its lye and what stands around it, with the make of its separators: before what the laws leave open. */
+interface StatedStack {
+    readonly make: Omit<StackMake, keyof LeftOpen>;
+    readonly sheets: typeof separators[keyof typeof separators] | undefined;
+}
+type LeftOpen = Pick<StackMake, 'separatorFactor' | 'conductivityFactor' | 'bubbleFactor' | 'lossFactor' | 'liftFactor' | 'pressed' | 'outletGas' | 'offset'>;
+const statedStack = defineModel<StatedStack | undefined>({
+    name: 'stack-stated', of: 'stack', meaning: 'The stack, its lye and its separators as the text has them.',
     solve(q) {
         const lye = q.the('lye');
         const separator = q.the('separator');
@@ -492,8 +498,8 @@ export const stackMake = defineModel<StackMake | undefined>({
         }
         const solute: Solute = word;
         const material = separator?.word('material') ?? 'none';
-        const make = separators[separatorMakes[material] ?? (separator ? 'polypropylene-cloth' : 'none')];
-        const sheet = separator?.maybe('thickness', make.thickness || USUAL_SHEET) ?? 0;
+        const sheets = separators[separatorMakes[material] ?? (separator ? 'polypropylene-cloth' : 'none')];
+        const sheet = separator?.maybe('thickness', sheets.thickness || USUAL_SHEET) ?? 0;
         const pitch = thickness + 2 * gap + sheet;
         const face = plate ? [plate[0], plate[1]] : [wetted[0] + RIM.width, wetted[1] + RIM.height];
         const length = cells * groups * pitch + RIM.ends;
@@ -502,27 +508,47 @@ export const stackMake = defineModel<StackMake | undefined>({
         // Vessels and hoses lose more than the stack itself.
         const shell = (c: View) => Math.PI * c.maybe('bore', USUAL_COLUMN.bore) * c.maybe('height', USUAL_COLUMN.height);
         const vessels = columns.length ? BESIDE_COLUMNS * columns.reduce((sum, c) => sum + shell(c), 0) : VESSELS_TO_STACK * stackOutside;
-        const surface = surfaceOf(q);
-        const separatorOff = separator ? q.doubt(separatorDoubt, 1, `${percent(make.low)} to ${percent(make.high)}`) : 0;
-        const pressedOff = gap === 0 ? q.doubt(pressedDoubt) : 0;
         return {
-            cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface,
-            separatorResistance: separator?.maybe('area-resistance', 0) ?? 0, separatorNumber: make.macMullin, separatorThickness: sheet,
-            separatorFactor: separatorOff < 0 ? 1 + separatorOff * (1 - make.low) : 1 + separatorOff * (make.high - 1),
-            conductivityFactor: 1 + lye.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
-            pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
-            outletGas: OUTLET_GAS + q.doubt(outletDoubt), solute, strength,
-            ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
-            outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'), offset: q.doubt(surfaceDoubt, surfaces[surface].plusMinus),
-            pressure: airPressureOf(q), ...coolersOf(q),
+            sheets: separator && sheets,
+            make: {
+                cells, groups, area: wetted[0] * wetted[1], height: wetted[1], gap, pitch, surface: surfaceOf(q),
+                separatorResistance: separator?.maybe('area-resistance', 0) ?? 0, separatorNumber: sheets.macMullin, separatorThickness: sheet, solute, strength,
+                ports: q.maybe('port.count', 1), portBore: q.num('port.bore'), portLength: q.num('port.length'), manifoldBore: q.num('manifold.bore'),
+                outside: stackOutside + vessels, outsideHeight: Math.max(face[1], LEAST_FACE), conductance: q.maybe('heat-loss'),
+                pressure: airPressureOf(q), ...q.model(lyeWays),
+            },
         };
     },
 });
+export const stackMake = defineModel<StackMake | undefined>({
+    name: 'stack-make', of: 'stack', meaning: 'The stack, its lye and its separators as numbers.', same: sameNumbers,
+    solve(q) {
+        const stated = q.model(statedStack);
+        if (!stated) return undefined;
+        const { make, sheets } = stated;
+        const separatorOff = sheets ? q.doubt(separatorDoubt, 1, `${percent(sheets.low)} to ${percent(sheets.high)}`) : 0;
+        const pressedOff = make.gap === 0 ? q.doubt(pressedDoubt) : 0;
+        return {
+            ...make,
+            separatorFactor: !sheets ? 1 : separatorOff < 0 ? 1 + separatorOff * (1 - sheets.low) : 1 + separatorOff * (sheets.high - 1),
+            conductivityFactor: 1 + q.the('lye')!.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
+            pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
+            outletGas: OUTLET_GAS + q.doubt(outletDoubt), offset: q.doubt(surfaceDoubt, surfaces[make.surface].plusMinus),
+        };
+    },
+});
+/** Whether two makes have one solution. */
+function sameNumbers(a: StackMake | undefined, b: StackMake | undefined): boolean {
+    return a !== undefined && b !== undefined && keyOf(a) === keyOf(b);
+}
 
 /** '+15 %' for a factor of 1.15. */
 const percent = (factor: number) => `${factor < 1 ? '-' : '+'}${Math.round(100 * Math.abs(factor - 1))} %`;
 
-/** All coolers of a stack as one, where there are any, and how the lye goes round. Several in a row count by their tubes together. */
+const lyeWays = defineModel<Pick<StackMake, 'cooler' | 'loops'>>({
+    name: 'lye-ways', of: 'stack', meaning: 'All coolers of a stack as one, where there are any, and how the lye goes round.', solve: coolersOf,
+});
+/** Several coolers in a row count by their tubes together. */
 function coolersOf(q: View): Pick<StackMake, 'cooler' | 'loops'> {
     const coolers = q.all('cooler').filter(c => c.word('sort') !== 'none');
     let conductance = 0;
@@ -629,7 +655,7 @@ export function ownCurve(q: View): readonly { readonly volts: number; readonly c
 }
 /** The stack as described, with its own curve in place of what kinetics and lye would give; their dependence on temperature stays. */
 export const curvedMake = defineModel<StackMake | undefined>({
-    name: 'stack-curved', of: 'stack', meaning: 'The stack as numbers, its own measured curve in place of the laws where one is stated.',
+    name: 'stack-curved', of: 'stack', meaning: 'The stack as numbers, its own measured curve in place of the laws where one is stated.', same: sameNumbers,
     solve(q) {
         const make = q.model(stackMake);
         const source = q.model(sourceModel);
@@ -686,7 +712,7 @@ export function benchReading(q: View): BenchReading | undefined {
 }
 /** The stack as described: by its own curve, else by the laws shifted by the newest reading at the bench, else by the laws alone. */
 export const tunedMake = defineModel<StackMake | undefined>({
-    name: 'stack-tuned', of: 'stack', meaning: 'The stack as numbers, by its own curve, or its curve shifted by the newest reading at the bench.',
+    name: 'stack-tuned', of: 'stack', meaning: 'The stack as numbers, by its own curve, or its curve shifted by the newest reading at the bench.', same: sameNumbers,
     solve(q) {
         const make = q.model(curvedMake);
         const reading = benchReading(q);

@@ -144,6 +144,10 @@ export class View {
     all(kind: string): readonly View[] {
         return this.workings.partsOf(kind);
     }
+    /** All parts, in the order of the text. */
+    every(): Iterable<View> {
+        return this.workings.allViews();
+    }
     /** A part by its name. */
     other(name: string): View | undefined {
         return this.workings.viewOf(name);

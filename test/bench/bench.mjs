@@ -223,8 +223,8 @@ const add = async spec => {
 const bundle = path.join(cache, 'engine.mjs');
 mkdirSync(cache, { recursive: true });
 const { build } = await import('esbuild');
-await build({ entryPoints: [path.join(root, 'language/index.ts')], bundle: true, platform: 'node', format: 'esm', outfile: bundle, logLevel: 'warning', alias: { mathjs: path.join(root, 'node_modules/mathjs/lib/esm/type/unit/Unit.js') }, banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
-const { Analyst } = await import(pathToFileURL(bundle).href);
+await build({ stdin: { contents: "export { Analyst } from './language/index.js'; export { quantityOf } from './language/quantities/index.js';", resolveDir: root, loader: 'ts' }, bundle: true, platform: 'node', format: 'esm', outfile: bundle, logLevel: 'warning', alias: { mathjs: path.join(root, 'node_modules/mathjs/lib/esm/type/unit/Unit.js') }, banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
+const { Analyst, quantityOf } = await import(pathToFileURL(bundle).href);
 const engine = [];
 for (const lines of [60, 200, 2000]) {
     let text = rigOf(lines);
@@ -233,20 +233,37 @@ for (const lines of [60, 200, 2000]) {
     const { findings, rig } = analyst.analyse('a.rig', { today: '2026-06-15' });
     const first = performance.now() - cold;
     const base = text;
+    const edits = quick ? 60 : 300;
+    const timed = (times, work) => {
+        const t = performance.now();
+        const result = work();
+        times.push(performance.now() - t);
+        return result;
+    };
+    const read = () => analyst.analyse('a.rig', { today: '2026-06-15' });
+    // Edits that touch no number of the stack.
     const same = [];
-    const changed = [];
-    for (let i = 0; i < (quick ? 60 : 300); i++) {
-        // An edit that touches no number of the stack, and one that makes everything be solved again.
+    for (let i = 0; i < edits; i++) {
         text = `${base}# ${i}\n`;
-        let t = performance.now();
-        analyst.analyse('a.rig', { today: '2026-06-15' });
-        same.push(performance.now() - t);
-        text = base.replace('gap:              2 mm', `gap:              2.${100 + i} mm`);
-        t = performance.now();
-        analyst.analyse('a.rig', { today: '2026-06-15' });
-        changed.push(performance.now() - t);
+        timed(same, read);
     }
-    const row = { engine: lines, lines: base.split('\n').length, parts: rig.parts.size, findings: findings.length, firstMs: round(first), unrelatedEditP50: round(quantile(same, 0.5)), unrelatedEditP95: round(quantile(same, 0.95)), physicsEditP50: round(quantile(changed, 0.5)), physicsEditP95: round(quantile(changed, 0.95)) };
+    // Edits that make everything be solved again; then every number of the rig, and then the bounds of all of them.
+    const changed = [];
+    const numbers = [];
+    const bounds = [];
+    let count = 0;
+    for (let i = 0; i < edits; i++) {
+        text = base.replace('gap:              2 mm', `gap:              2.${100 + i} mm`);
+        const { workings } = timed(changed, read);
+        const parts = [...workings.rig.parts.values()].filter(p => !p.pattern);
+        const all = timed(numbers, () => parts.flatMap(p => [...quantityOf(p.kindWord).keys()].map(name => workings.quantity(p, name)))).filter(r => r && r.value === r.value);
+        timed(bounds, () => all.reduce((sum, r) => sum + r.high - r.low, 0));
+        count = all.length;
+    }
+    const row = {
+        engine: lines, lines: base.split('\n').length, parts: rig.parts.size, findings: findings.length, firstMs: round(first), unrelatedEditP50: round(quantile(same, 0.5)), unrelatedEditP95: round(quantile(same, 0.95)),
+        physicsEditP50: round(quantile(changed, 0.5)), physicsEditP95: round(quantile(changed, 0.95)), numbers: count, otherNumbersP50: round(quantile(numbers, 0.5)), allBoundsP50: round(quantile(bounds, 0.5)),
+    };
     engine.push(row);
     console.log(JSON.stringify(row));
 }

@@ -4,7 +4,7 @@ import { diffusionAcross, diffusivity, hydrogenInOxygen, mixingAcross, pressedAc
 import { wetGasVolume, gasVolume } from '../../physics/gas-volume.js';
 import { findRoot } from '../../physics/root.js';
 import { vapourFlow } from '../../physics/vapour.js';
-import { defineQuantity, type Remarked } from '../define.js';
+import { defineModel, defineQuantity, type Model } from '../define.js';
 import { crossoverDoubt } from '../doubts.js';
 import type { Side } from '../lye-loop.js';
 import { lowLoad, operatingPoint, solveStack, stackMake, tunedMake, usable, type OperatingPoint, type StackMake } from '../operating-point.js';
@@ -71,21 +71,57 @@ function foulness(q: View, p: OperatingPoint, make: StackMake): number {
 }
 /** How close the lowest clean current is found, as a share of the working one: far closer than what crosses is known. */
 const FOUND = 0.001;
-/** The lowest current at which the oxygen is clean, A. */
-function lowestClean(q: View): number | Remarked {
-    const make = q.model(tunedMake);
-    const source = q.model(sourceModel);
-    const p = q.model(operatingPoint);
-    if (!usable(make, source) || !p || !(p.current > 0)) return NaN;
-    // What makes the gas grows with the current and what crosses hardly: the reciprocal is almost a straight line.
-    const over = (current: number) => 1 / CLEAN - 1 / foulness(q, current === p.current ? p : solveStack(make, source!, p.room, p.temperature, current, p), make);
-    if (!(over(p.current) < 0)) {
-        const why = circuitsMeet(q) ? 'the lye of both sides meets and carries gas across' : p.bypassEfficiency < HALF ? 'most of the current bypasses the cells' : 'too much crosses the separators for so little gas';
-        return { value: NaN, remarks: [`There is none: even at the working current more than 2 % of hydrogen is in the oxygen, because ${why}.`] };
-    }
-    const least = LEAST_LOAD * p.current;
-    return over(least) < 0 ? least : findRoot(over, least, p.current, FOUND * p.current);
+interface Clean {
+    /** A; NaN where there is none, and why. */
+    readonly current: number;
+    readonly why?: string;
+    readonly point?: OperatingPoint;
 }
+const lowestClean: Model<Clean> = defineModel<Clean>({
+    name: 'lowest-clean', of: 'stack', meaning: 'The lowest current at which the oxygen is clean.',
+    solve(q) {
+        const make = q.model(tunedMake);
+        const source = q.model(sourceModel);
+        const p = q.model(operatingPoint);
+        if (!usable(make, source) || !p || !(p.current > 0)) return { current: NaN };
+        // Each is solved from the one before. What makes the gas grows with the current and what crosses hardly: the reciprocal is almost a straight line.
+        let last = q.nearby(lowestClean)?.point ?? p;
+        const over = (current: number) => {
+            last = current === p.current ? p : solveStack(make, source!, p.room, p.temperature, current, last);
+            return 1 / CLEAN - 1 / foulness(q, last, make);
+        };
+        const found = FOUND * p.current;
+        if (last !== p) {
+            const current = secant(over, last.current, found);
+            if (current > LEAST_LOAD * p.current && current < p.current) return { current, point: last };
+        }
+        if (!(over(p.current) < 0)) {
+            return { current: NaN, why: circuitsMeet(q) ? 'the lye of both sides meets and carries gas across' : p.bypassEfficiency < HALF ? 'most of the current bypasses the cells' : 'too much crosses the separators for so little gas' };
+        }
+        const least = LEAST_LOAD * p.current;
+        if (over(least) < 0) return { current: least };
+        const current = findRoot(over, least, p.current, found);
+        return { current, point: last };
+    },
+});
+/** Where a function that is almost a straight line through `1 / CLEAN` at nothing crosses zero; NaN where it bends too much. */
+function secant(f: (x: number) => number, from: number, tolerance: number): number {
+    let x = from;
+    let slope = NaN;
+    let here = f(x);
+    for (let step = 0; step < MOST_SECANTS; step++) {
+        if (!(slope < 0)) slope = (here - 1 / CLEAN) / x;
+        const next = x - here / slope;
+        if (Math.abs(next - x) <= tolerance) return next;
+        if (!(next > 0)) return NaN;
+        const there = f(next);
+        slope = (there - here) / (next - x);
+        x = next;
+        here = there;
+    }
+    return NaN;
+}
+const MOST_SECANTS = 5;
 const density = (q: View) => q.q('current-density');
 
 export default [
@@ -130,5 +166,8 @@ export default [
         if (!c || !low || !make) return NaN;
         return c.oxygen / (c.oxygen + gasMakingDensity(low, make) / (2 * FARADAY));
     } }),
-    defineQuantity({ name: 'lowest-clean-current', of: 'stack', measure: 'current', meaning: 'Lowest current at which less than 2 % of hydrogen is in the oxygen, warm: what crosses hardly shrinks with the current, what dilutes it does.', formula: 'hydrogen-in-oxygen at that current, its bypass and its lye flow = 2 %', source: 'as hydrogen-in-oxygen; 2 %: customary trip, from memory', work: lowestClean }),
+    defineQuantity({ name: 'lowest-clean-current', of: 'stack', measure: 'current', meaning: 'Lowest current at which less than 2 % of hydrogen is in the oxygen, warm: what crosses hardly shrinks with the current, what dilutes it does.', formula: 'hydrogen-in-oxygen at that current, its bypass and its lye flow = 2 %', source: 'as hydrogen-in-oxygen; 2 %: customary trip, from memory', work: q => {
+        const { current, why } = q.model(lowestClean);
+        return why ? { value: NaN, remarks: [`There is none: even at the working current more than 2 % of hydrogen is in the oxygen, because ${why}.`] } : current;
+    } }),
 ];
