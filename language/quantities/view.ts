@@ -144,9 +144,9 @@ export class View {
     all(kind: string): readonly View[] {
         return this.workings.partsOf(kind);
     }
-    /** All parts, in the order of the text. */
-    every(): Iterable<View> {
-        return this.workings.allViews();
+    /** All parts that stand in the rig, in the order of the text. */
+    every(): readonly View[] {
+        return [...this.workings.allViews()].filter(v => !v.own.pattern);
     }
     /** A part by its name. */
     other(name: string): View | undefined {

@@ -38,7 +38,7 @@ export default [
     defineQuantity({ name: 'electricity-cost', of: 'budget', measure: 'money-per-gas', meaning: 'Electricity for each m³ of hydrogen (0 °C, dry), stack and compressor.', formula: 'energy at the plug x tariff', source: 'definition', shownAt: 'tariff', shownAs: '', work: q => ((q.the('stack')?.q('plug-energy-per-volume') ?? NaN) + (q.the('compressor')?.maybeQ('energy-per-volume', 0) ?? 0)) * q.num('tariff') }),
     defineQuantity({ name: 'parts-total', of: 'budget', measure: 'money', meaning: 'All prices in the text and what else is stated.', formula: 'sum', source: 'as stated', work: q => {
         let sum = q.maybe('other', 0);
-        for (const v of q.every()) if (!v.part.pattern && v.part.kind?.properties.price) sum += v.maybe('price', 0);
+        for (const v of q.every()) sum += v.maybe('price', 0);
         return sum;
     } }),
     defineQuantity({ name: 'parts-cost', of: 'budget', measure: 'money-per-gas', meaning: 'Parts spread over the gas of their life.', formula: 'parts / (life x hydrogen)', source: 'definition', work: q => q.q('parts-total') / (q.num('life') * (q.the('stack')?.q('hydrogen-rate') ?? NaN) / MOLES_PER_NORMAL_CUBIC_METRE) }),
