@@ -224,6 +224,11 @@ const rows: readonly Material[] = [
 ];
 
 /** Every material known by name. A material that is not here can still be named in a text; nothing is then known of it. */
+/** Other words of the trade for them; in small letters. */
+export const materialsCalled: ReadonlyMap<string, string> = new Map(Object.entries({
+    polycarbonate: 'PC', polypropylene: 'PP', polyethylene: 'PE', hdpe: 'PE-HD', pmma: 'acrylic', polyamide: 'PA', aluminum: 'aluminium', 'stainless-steel': 'stainless',
+    inox: 'stainless', v4a: 'stainless-316L', v2a: 'stainless-304', '316l': 'stainless-316L', 316: 'stainless-316L', 304: 'stainless-304', polyurethane: 'PU',
+}));
 export const materials: ReadonlyMap<string, Material> = new Map(rows.map(row => [row.name, row]));
 
 /** Names of the materials usually met in one use, for the word list of a property. */

@@ -1,13 +1,13 @@
-import { digits } from '../../../units/format.js';
+import { digits, show } from '../../../units/format.js';
 import { addStackTrip, stackGuards } from '../../guards.js';
 import { defineRule } from '../../define.js';
-import { defined } from '../../fixes.js';
+import { defined, setValue } from '../../fixes.js';
 
 export default defineRule({
     name: 'no-low-level-cut-out',
     family: 'circulation and levels',
     severity: 'warning',
-    summary: 'Nothing stops the stack when the level of a column runs low, though it runs for hours or alone.',
+    summary: 'Nothing stops the stack before the level of a column reaches its return port, though it runs for hours or alone.',
     why: 'A dry cell mixes the two gases and arcs. A blocked link empties one side only, so one switch does not serve for two.',
     source: 'common practice, no source',
     guardsLife: true,
@@ -19,8 +19,21 @@ export default defineRule({
         const hours = (routine?.maybe('hours') ?? NaN) * 24;
         const alone = attended === 'no' || attended === 'first';
         if (!alone && !(hours > 2)) return;
-        if (!v.the('stack') || !v.controls.sources().length || stackGuards(v, `${v.name}.level`, 'below').length) return;
+        if (!v.the('stack') || !v.controls.sources().length) return;
         const [level, port] = [v.maybe('level'), v.maybe('return-port')];
+        const guards = stackGuards(v, `${v.name}.level`, 'below');
+        const bare = level - port;
+        if (guards.length) {
+            if (!guards.every(g => g.at < bare)) return;
+            const best = guards.reduce((a, b) => (b.at > a.at ? b : a));
+            const key = best.view.word('trips.side') ? 'trips' : 'breaks';
+            const wanted = Math.round((level - 0.6 * port) * 1000);
+            tell({
+                at: best.view.at(key), message: `${best.view.name} acts below ${show(best.at, 'mm')}; the return port of ${v.name} is bare below ${show(bare, 'mm')}.`,
+                related: [{ span: v.at('return-port'), message: 'the port' }], fixes: defined(setValue(best.view, key, `below ${wanted} mm`, `Let it act at ${wanted} mm`)),
+            });
+            return;
+        }
         const at = Math.round((level - 0.6 * port) * 1000);
         const name = `${v.name}-low`;
         const lines = { senses: `${v.name}.level`, trips: `below ${at} mm`, resets: 'by hand', 'if-wire-breaks': 'trips', 'if-detached': 'trips' };

@@ -10,6 +10,7 @@ export default defineRule({
     summary: 'The cut-off lies above what the compressor reaches, or above what it is made for.',
     why: 'The switch never opens: it runs for ever, hot, and the bag fills.',
     source: 'plate; clearance formula, leaks bring it down',
+    under: ['cut-off-above-rating'],
     on: 'compressor',
     check(v, tell) {
         const store = v.all('cylinder').find(c => v.paths.route(v.name, c.name, 'hydrogen'));

@@ -9,6 +9,7 @@ export default defineRule({
     summary: 'The gas leaves the compressor hotter than its oil and valves bear.',
     why: 'Oil chars, valves stick, seals harden; hydrogen heats as much as air does.',
     source: '135 °C for gas rich in hydrogen: API 618, from memory; general practice is 149 °C to 177 °C; 200 °C for an error: common practice, no source',
+    under: ['cut-off-above-rating'],
     on: 'compressor',
     check(v, tell) {
         const mild = v.maybeQ('discharge-temperature');

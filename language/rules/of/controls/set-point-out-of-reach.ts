@@ -11,6 +11,7 @@ export default defineRule({
     why: 'A guard that cannot act is no guard, and on a drawing it looks like one.',
     source: 'geometry and the plate of the device',
     guardsLife: true,
+    under: ['cut-off-above-rating'],
     on: ['switch', 'trip', 'analyser', 'detector'],
     check(v, tell) {
         const [name, quantity] = (v.controls.sensed(v) ?? '').split('.');

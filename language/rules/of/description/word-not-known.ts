@@ -3,7 +3,7 @@ import { nearest } from '../../../values/nearest.js';
 import type { Fact } from '../../../values/match.js';
 import type { ParsedValue } from '../../../values/parse-value.js';
 import type { Property, Slot } from '../../../vocabulary/define.js';
-import { materials } from '../../../vocabulary/materials.js';
+import { materials, materialsCalled } from '../../../vocabulary/materials.js';
 import { defineRule } from '../../define.js';
 
 export default defineRule({
@@ -19,11 +19,11 @@ export default defineRule({
             if (part.implied || part.pattern) continue;
             for (const entry of part.entries.values()) {
                 if (!entry.property || !entry.value || entry.broken) continue;
-                for (const { fact, near } of strange(entry.value, entry.property)) {
+                for (const { fact, near, called } of strange(entry.value, entry.property)) {
                     const span = { ...entry.span, start: entry.span.start + fact.start, end: entry.span.start + fact.end };
                     tell({
-                        at: span,
-                        message: near ? `${fact.word} is not known here; did you mean ${near}?` : `${fact.word} is no material that is known here: what lye, heat and gas do to it is not checked.`,
+                        at: span, severity: called ? 'warning' : 'hint',
+                        message: called ? `${fact.word} is called ${near} here: as it stands, nothing that lye, heat and gas do to it is checked.` : near ? `${fact.word} is not known here; did you mean ${near}?` : `${fact.word} is no material that is known here: what lye, heat and gas do to it is not checked.`,
                         fixes: near ? [{ title: `Write ${near}`, edits: [{ span, text: near }], preferred: true }] : [],
                     });
                 }
@@ -35,6 +35,8 @@ export default defineRule({
 interface Strange {
     readonly fact: Fact;
     readonly near: string | undefined;
+    /** Another word of the trade for a material that is known, not a slip. */
+    readonly called: boolean;
 }
 const none: readonly Strange[] = [];
 const seen = new WeakMap<ParsedValue, Map<Property, readonly Strange[]>>();
@@ -64,8 +66,9 @@ function find(value: ParsedValue, property: Property, slots: readonly Slot[]): r
         const { word } = fact;
         // `other` says openly that it is none of them.
         if (words.includes(word) || materials.has(word) || word === 'other') return [];
-        const near = nearest(word, words) ?? words.find(w => w.toLowerCase().split('-').includes(word.toLowerCase()));
+        const called = materialsCalled.get(word.toLowerCase());
+        const near = called ?? nearest(word, words) ?? words.find(w => w.toLowerCase().split('-').includes(word.toLowerCase()));
         const material = slot.slot === 'material' || property.name.endsWith('material');
-        return near || material ? [{ fact, near }] : [];
+        return near || material ? [{ fact, near, called: called !== undefined }] : [];
     }));
 }

@@ -11,6 +11,7 @@ export default defineRule({
     source: '1 % for the reading of the gauge: common practice, no source; proved tight at the highest working pressure: 29 CFR 1910.103, from memory; soap and an inert gas first: hydrogen best-practice pages (h2tools.org)',
     guardsLife: true,
     from: 'built',
+    under: ['cut-off-above-rating'],
     on: 'rig',
     check(v, tell) {
         const stack = v.the('stack');

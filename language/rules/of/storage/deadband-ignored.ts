@@ -10,6 +10,7 @@ export default defineRule({
     summary: 'The filling begins again only below the pressure that the user needs, or the switch has a wide gap.',
     why: 'The gap is built into the switch. In it the store falls below what the flame wants, and nobody understands why.',
     source: 'plate of the switch; 0.3: common practice, no source',
+    under: ['cut-off-above-rating'],
     on: 'cylinder',
     check(v, tell) {
         const cut = cutOffOf(v);

@@ -10,6 +10,7 @@ export default defineRule({
     summary: 'On the hottest day the full cylinder comes near its relief valve, or above what it may.',
     why: 'Gas that is warmed in a shut vessel presses more, with nobody running anything: the relief valve lifts at noon.',
     source: 'ideal gas law; at most 5/4 of the service pressure when warm: 49 CFR 173.301a(d)',
+    under: ['cut-off-above-rating'],
     on: 'cylinder',
     check(v, tell) {
         const hot = v.maybeQ('pressure-hot');
