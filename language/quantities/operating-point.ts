@@ -488,7 +488,7 @@ const statedStack = defineModel<StatedStack | undefined>({
         q.workingsNote('wetted', wetted[0] * wetted[1]);
         const gap = q.num('gap');
         const plate = q.sizes('plate.size');
-        const thickness = plate?.[2] ?? USUAL_PLATE;
+        const thickness = plate?.[2] ?? q.maybe('plate.thickness', USUAL_PLATE);
         const strength = lye.q('mass-fraction');
         const word = lye.word('solute');
         if (word !== 'NaOH' && word !== 'KOH') {

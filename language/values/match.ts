@@ -57,18 +57,28 @@ export function match(value: ParsedValue, property: Property, resolve?: Resolve)
     const only = value.list.length === 1 && value.list[0].length === 1 ? value.list[0][0] : undefined;
     if (only?.is === 'name' && only.names.length === 1 && (only.names[0] === 'none' || only.names[0] === 'unknown')) {
         const word = only.names[0] as 'none' | 'unknown';
+        if (word === 'none' && !property.none) {
+            const example = exampleOf(property);
+            return broken({ start: only.start, end: only.end, code: 'value-not-understood', message: `There is always some ${property.name}${example ? `: say it, as ${property.name}: ${example}` : ': say it'}, or write unknown.` });
+        }
         const item = property.items[0];
         const expectsWord = item?.some(a => typeof a !== 'string' && typeof a.type === 'object' && 'words' in a.type && a.type.words.includes(word));
         const said: Facts = expectsWord ? new Map([[firstSlot(item)!.slot, wordFact(only, word)]]) : new Map();
         return { says: word, facts: said, rows: [], problems: [], needsRig: false };
     }
     try {
-        return property.rows ? matchRows(value, property, resolve) : matchItems(value, property, resolve);
+        const matched = property.rows ? matchRows(value, property, resolve) : matchItems(value, property, resolve);
+        const fact = property.positive ? matched.facts.get('') : undefined;
+        if (fact && fact.amount && fact.number < 0) {
+            return broken({ start: fact.start, end: fact.end, code: 'value-not-understood', message: `${property.name} cannot be below 0; ${value.text.slice(fact.start, fact.end)} is.` });
+        }
+        return matched;
     } catch (e) {
         if (e === needsRig) return { facts: new Map(), rows: [], problems: [], needsRig: true };
         throw e;
     }
 }
+const broken = (problem: MatchProblem): Matched => ({ facts: new Map(), rows: [], problems: [problem], needsRig: false });
 const firstSlot = (item: Item | undefined) => item?.find((a): a is Slot => typeof a !== 'string');
 
 function matchRows(value: ParsedValue, property: Property, resolve: Resolve | undefined): Matched {

@@ -1,6 +1,7 @@
 /** What stands after a colon: read, worked out, refused in the maker's words. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { analyseText } from '../../language/index.js';
 import { evaluate, isTrouble, type Amount } from '../../language/values/evaluate.js';
 import { match } from '../../language/values/match.js';
 import { nearest } from '../../language/values/nearest.js';
@@ -117,5 +118,23 @@ describe('values against their declaration', () => {
 describe('did you mean', () => {
     it.each([['suply', 'supply'], ['bublber', 'bubbler'], ['colum', 'column'], ['xyz', undefined], ['a', undefined]])('%s: %s', (typed, meant) => {
         expect(nearest(typed, ['supply', 'bubbler', 'column', 'bag'])).toBe(meant);
+    });
+});
+
+describe('what no value of a property can be', () => {
+    const told = (line: string) => analyseText(`rig "T", drawn\n${line}\n`).findings.filter(f => f.rule === 'value-not-understood').map(f => f.message);
+    it('a size below nothing', () => {
+        expect(told('tube t { length: -2 m }')).toEqual(['length cannot be below 0; -2 m is.']);
+        expect(told('bag b { volume: -60 L }')).toEqual(['volume cannot be below 0; -60 L is.']);
+        // What is given away, colder than freezing or under the air's pressure is a number like another.
+        expect(told('budget { tariff: -0.02 EUR/kWh }')).toEqual([]);
+        expect(told('site { coldest: -12 °C }')).toEqual([]);
+    });
+    it('none of what there always is', () => {
+        expect(told('purpose { audience: none }')[0]).toMatch(/^There is always some audience/);
+        expect(told('purpose { audience: unknown }')).toEqual([]);
+    });
+    it('a plate may tell its thickness alone', () => {
+        expect(told('stack { cells: 4   wetted: 80 x 90 mm   plate: nickel, 0.8 mm }')).toEqual([]);
     });
 });

@@ -20,7 +20,7 @@ export default kind({
         feed: words(['ends', 'middle'], 'Where the current enters: at the two end plates, or at a plate in the middle with both ends joined.', { assume: ['ends', 'the usual one'] }),
         'plus-end': words(['left', 'right', 'middle'], 'Which end plate is plus, seen from the front.', { neverAssumed: true, fact: true }),
         'hydrogen-half': words(['left', 'right'], 'Into which half of every cell the hydrogen channel opens. Hydrogen is made at minus.', { neverAssumed: true, fact: true }),
-        plate: facts([[slot('material', { words: plates, open: true })], [slot('size', { size: 3, of: 'length' })]], 'Material and size of a plate: width x height x thickness. As anode, stainless steel can release chromate, which is poisonous.', {
+        plate: facts([[slot('material', { words: plates, open: true })], [slot('size', { size: 3, of: 'length' })], [slot('thickness', 'length')]], 'Material and size of a plate: width x height x thickness, or its thickness alone. As anode, stainless steel can release chromate, which is poisonous.', {
             assume: ['nickel', 'a guess for the voltage; say yours, the anode decides how the lye ages'], example: '${1:nickel}, ${2:130 x 150 x 1 mm}',
         }),
         'anode-material': words(plates, 'Material of the faces that make oxygen, if not that of the plate.', { open: true, example: '${1:nickel}' }),
