@@ -1,0 +1,92 @@
+// node test/rules/mutation.mjs [RULE]: takes one condition of one rule away at a time (`if (…) return;`, `if (…) continue;`, a `.filter(…)`
+// left out would be the next) and looks whether anything notices: the rule's own page, the examples, the mistakes, sound rigs, incidents.
+// What nobody notices is listed: either a test is missing, or the condition is there for speed only. Takes a minute.
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build, transformSync } from 'esbuild';
+
+const root = path.resolve(import.meta.dirname, '../..');
+const wanted = process.argv[2];
+const out = path.join(os.tmpdir(), `rigwright-mutation-${process.pid}`);
+mkdirSync(out, { recursive: true });
+symlinkSync(path.join(root, 'node_modules'), path.join(out, 'node_modules'));
+writeFileSync(path.join(out, 'package.json'), '{"type":"module"}');
+const files = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', 'language/*.ts', 'language/**/*.ts', 'test/rules/whole-rigs.ts', 'test/rules/alone.ts'], { cwd: root, encoding: 'utf8' }).split('\n').filter(f => f && !f.endsWith('.d.ts'));
+const generated = ['rules/rules', 'rules/pages', 'quantities/quantities', 'vocabulary/kinds', 'rig/shipped'].map(f => `language/${f}.generated.ts`);
+const grammar = readdirSync(path.join(root, 'language/grammar/generated')).map(f => `language/grammar/generated/${f}`);
+await build({ entryPoints: [...new Set([...files, ...generated, ...grammar])].filter(f => f.endsWith('.ts')).map(f => path.join(root, f)), outdir: out, outbase: root, bundle: false, format: 'esm', platform: 'node', logLevel: 'error' });
+const from = f => import(pathToFileURL(path.join(out, f)).href);
+const { Analyst, analyseText, applyFix } = await from('language/index.js');
+const { allRules, rulePage } = await from('language/rules/index.js');
+const { wholeRig } = await from('test/rules/whole-rigs.js');
+
+/** All that a rule is seen to say of the texts of its page, of the examples and of some sound rigs. */
+const examples = readdirSync(path.join(root, 'examples'), { recursive: true }).filter(f => f.endsWith('.rig')).map(f => path.join(root, 'examples', f));
+const { alone } = await from('test/rules/alone.js');
+const sound = [...Array.from({ length: 12 }, (_, k) => wholeRig(k + 1).text), ...alone.map(a => a.text)];
+const text = f => { try { return readFileSync(f, 'utf8'); } catch { return undefined; } };
+const said = (findings, rule) => findings.filter(f => f.rule === rule).map(f => `${f.span.start} ${f.span.end} ${f.severity} ${f.message} ${f.fixes.map(x => x.title).join('|')}`).join('\n');
+function seen(rule) {
+    const page = rulePage(rule.name) ?? '';
+    const lines = [];
+    for (const m of page.matchAll(/^```rig\n([\s\S]*?)^```$/gm)) {
+        const today = /^# today (\S+)/.exec(m[1])?.[1] ?? '2026-06-15';
+        const { findings } = analyseText(m[1], { today });
+        lines.push(said(findings, rule.name));
+        // A fix that raises an error is noticed too.
+        for (const f of findings.filter(f => f.rule === rule.name)) for (const fix of f.fixes) lines.push(analyseText(applyFix(m[1], 'rig.rig', fix), { today }).findings.filter(x => x.severity === 'error').map(x => x.rule).join());
+    }
+    return lines;
+}
+function seenElsewhere(rule) {
+    return [...examples.map(f => said(new Analyst(text).analyse(f, { today: '2026-06-15' }).findings, rule.name)), ...sound.map(t => said(analyseText(t, { today: '2026-06-15' }).findings, rule.name))];
+}
+const guard = /^([ \t]*)(?:else )?if \((?:[^\n]|\n(?=[ \t]*(?:&&|\|\|)))*?\) (?:return|continue)[^\n;]*;[^\n]*\n/gm;
+const sources = files.filter(f => /^language\/rules\/of\//.test(f));
+let tried = 0;
+let noticed = 0;
+const unnoticed = [];
+for (const file of sources) {
+    const name = path.basename(file, '.ts');
+    const rule = allRules.find(r => r.name === name);
+    if (!rule?.check || (wanted && name !== wanted)) continue;
+    const source = readFileSync(path.join(root, file), 'utf8');
+    const begins = source.indexOf('check(');
+    const before = seen(rule);
+    const check = rule.check;
+    let elsewhere;
+    let k = 0;
+    for (const m of source.matchAll(guard)) {
+        if (m.index < begins) continue;
+        const mutant = source.slice(0, m.index) + source.slice(m.index + m[0].length);
+        const js = path.join(out, file.replace(/\.ts$/, `.without-${k++}.js`));
+        try {
+            writeFileSync(js, transformSync(mutant, { loader: 'ts', format: 'esm' }).code);
+            rule.check = (await import(pathToFileURL(js).href)).default.check;
+        } catch {
+            continue;
+        }
+        tried++;
+        let differs = true;
+        try {
+            differs = seen(rule).join('\0') !== before.join('\0');
+            if (!differs) {
+                const mutated = seenElsewhere(rule).join('\0');
+                rule.check = check;
+                elsewhere ??= seenElsewhere(rule).join('\0');
+                differs = mutated !== elsewhere;
+            }
+        } catch {
+            // It fell over: noticed.
+        }
+        rule.check = check;
+        if (differs) noticed++;
+        else unnoticed.push(`${name}: ${m[0].trim().slice(0, 140)}`);
+    }
+}
+rmSync(out, { recursive: true });
+console.log(unnoticed.join('\n'));
+console.log(`${tried} conditions taken away, one at a time: ${noticed} noticed, ${unnoticed.length} not.`);
