@@ -14,7 +14,7 @@
  */
 
 /** Words that start a statement when they stand first on a line. */
-export const lineWords = ['rig', 'library', 'use', 'let', 'path', 'expect', 'allow'] as const;
+export const lineWords = ['rig', 'library', 'use', 'let', 'path', 'expect', 'allow', 'weigh'] as const;
 export type LineWord = (typeof lineWords)[number];
 
 export type TokenType = 'KEY' | ':' | 'RAW' | 'KIND' | 'NAME' | 'like' | '{' | '}' | 'STRAY' | 'JUNK' | LineWord;

@@ -18,6 +18,7 @@ export const frameWords: Readonly<Record<string, string>> = {
     path: '`path hydrogen: stack -> h2-column -> bag` says what is joined to what, in order. It carries hydrogen, oxygen, lye, water or current. A branch is a further line that starts or ends at a part which stands on one already. It may end outdoors or in the room.',
     expect: '`expect stack.voltage < 30 V` is your own requirement, checked while you type. `between 1.9 V and 2.2 V` is read too. Expectations over time (`always`, `never`, `within 2 s`, `if … lost:`) and in variants (`with winter:`) are read; nothing is worked out from them yet.',
     allow: '`allow rule-name on part until 2027-01-31 by name because "reason"` turns a finding down. One that guards life leaves a reminder.',
+    weigh: '`weigh rule-name as warning because "reason"` gives all findings of a rule another weight: nothing, hint, warning or error. In a library it holds for every rig that uses it. What guards a life is never made lighter.',
     like: '`column o2-column like h2-column { }` copies the properties of another part of the same kind; what stands in the braces differs. Places on paths are not copied.',
     none: '`rcd: none` says that there is no such thing. It answers the question; silence does not.',
     unknown: '`fire-card: unknown` says that somebody looked and could not find out. It counts as not said, and keeps the line as a reminder.',

@@ -108,7 +108,8 @@ export function assemble(root: Page, pageOf: (file: string) => Page | undefined)
     const own = pages.filter(p => p.sort !== 'library' || isLibrary);
     const paths: Path[] = own.flatMap(p => p.paths);
     const expects: Expectation[] = own.flatMap(p => p.expects);
-    const allows: Allowance[] = own.flatMap(p => p.allows);
+    // How much a rule weighs may stand in a library, so that all rigs of a workshop can share it; what is turned down is each rig's own.
+    const allows: Allowance[] = [...pages.flatMap(p => p.allows.filter(a => a.level)), ...own.flatMap(p => p.allows.filter(a => !a.level))];
 
     if (!isLibrary) imply(root, parts, paths);
     checkNames(root, parts, patterns, paths, problems);

@@ -11,7 +11,7 @@ import { parseValue, walk, type Node, type ParsedValue } from '../values/parse-v
 import { media, type Kind, type Property } from '../vocabulary/define.js';
 import { kindCalled, kinds } from '../vocabulary/index.js';
 import { again, keep } from './kept-items.js';
-import { stages, type Allowance, type Entry, type Expectation, type Fix, type Named, type Occurrence, type Page, type Part, type Path, type Problem, type Span, type Stage, type Stop, type Use } from './rig.js';
+import { levels, stages, type Allowance, type Entry, type Expectation, type Fix, type Level, type Named, type Occurrence, type Page, type Part, type Path, type Problem, type Span, type Stage, type Stop, type Use } from './rig.js';
 
 /** Parsed values by their text, kept from one reading to the next as long as the text stands somewhere. */
 export class ValueStore {
@@ -350,7 +350,7 @@ class PageReader {
         if (item.text === undefined) {
             const how: Record<string, string> = {
                 rig: 'rig "Title", drawn', library: 'library "Title"', use: 'use "file.rig"', let: 'let name = value',
-                path: 'path hydrogen: stack -> h2-column', expect: 'expect stack.voltage < 30 V', allow: 'allow rule-name on part until 2027-01-31 by name because "reason"',
+                path: 'path hydrogen: stack -> h2-column', expect: 'expect stack.voltage < 30 V', allow: 'allow rule-name on part until 2027-01-31 by name because "reason"', weigh: 'weigh rule-name as warning because "reason"',
             };
             this.problem('unfinished-line', word, `${item.word} is not finished: it is written ${how[item.word]}.`);
             return;
@@ -377,6 +377,7 @@ class PageReader {
             case 'expect':
                 return this.expectLine(item, textSpan);
             case 'allow':
+            case 'weigh':
                 return this.allowLine(item, textSpan, whole);
         }
     }
@@ -501,9 +502,10 @@ class PageReader {
         const { value, broken } = this.value(item.text!, item.textAt);
         const nodes = value.list[0] ?? [];
         const first = nodes[0];
+        const weighs = item.word === 'weigh';
         if (broken) return;
         if (first?.is !== 'name' || value.list.length > 1) {
-            this.problem('unfinished-line', textSpan, 'A permission is written allow rule-name on part until 2027-01-31 by name because "reason".');
+            this.problem('unfinished-line', textSpan, weighs ? 'A rule is weighed by weigh rule-name as warning because "reason".' : 'A permission is written allow rule-name on part until 2027-01-31 by name because "reason".');
             return;
         }
         const a: Mutable<Allowance> = { rule: first.names.join('.'), ruleSpan: this.span(item.textAt + first.start, item.textAt + first.end), span: whole };
@@ -515,17 +517,24 @@ class PageReader {
             if (w === 'on' && next?.is === 'name') {
                 a.on = { name: next.names[0], span: nextSpan! };
                 this.occurrences.push({ names: next.names, start: nextSpan!.start, end: nextSpan!.end, role: 'reference' });
-            } else if (w === 'until' && next?.is === 'date') a.until = next.value;
+            } else if (weighs && w === 'as' && next?.is === 'name' && isLevel(next.names[0])) a.level = next.names[0];
+            else if (w === 'until' && next?.is === 'date') a.until = next.value;
             else if (w === 'by' && (next?.is === 'name' || next?.is === 'text')) a.by = next.is === 'text' ? next.value : next.names.join('.');
             else if (w === 'because' && next?.is === 'text') a.because = next.value;
             else {
-                this.problem('value-not-understood', this.span(item.textAt + word.start, item.textAt + (next ?? word).end), 'After the rule come on part, until date, by name and because "reason".');
+                this.problem('value-not-understood', this.span(item.textAt + word.start, item.textAt + (next ?? word).end), weighs ? `After the rule come as ${levels.join(', ')}, on part, and because "reason".` : 'After the rule come on part, until date, by name and because "reason".');
                 break;
             }
+        }
+        if (weighs && !a.level) {
+            if (nodes.length === 1) this.problem('unfinished-line', textSpan, `What shall it weigh? weigh ${a.rule} as ${levels.join(', ')}.`);
+            return;
         }
         this.allows.push(a);
     }
 }
+
+const isLevel = (word: string): word is Level => (levels as readonly string[]).includes(word);
 
 /** What a kind has in the place of a property that it does not have: those that take such a value. `like` stands before the brace. */
 function propertiesLike(kind: Kind, key: string, value: string | undefined): string[] {

@@ -103,8 +103,12 @@ export interface Allowance {
     readonly until?: string;
     readonly by?: string;
     readonly because?: string;
+    /** From a `weigh` line: what its findings weigh from now on, instead of being turned down. */
+    readonly level?: Level;
     readonly span: Span;
 }
+export const levels = ['nothing', 'hint', 'warning', 'error'] as const;
+export type Level = (typeof levels)[number];
 export interface Use {
     readonly span: Span;
     readonly target: string;

@@ -4,7 +4,7 @@ import { duration } from '../units/format.js';
 import type { View } from '../quantities/view.js';
 import type { Cell } from '../quantities/memory.js';
 import { guessesIn, type Workings } from '../quantities/workings.js';
-import { stages, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
+import { stages, type Allowance, type Level, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
 import type { Finding, Rule, Severity, Tell, Telling } from './define.js';
 import { allRules, ruleNamed } from './index.js';
 
@@ -236,6 +236,10 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
             kept.push(make('unknown-name', allow.on.span, `A part ${allow.on.name} does not exist.`));
             continue;
         }
+        if (allow.level) {
+            kept = weighed(rig, kept, allow, allow.level);
+            continue;
+        }
         if (!allow.because) kept.push(make('permission-incomplete', allow.ruleSpan, `Say why ${allow.rule} may stand: because "reason".`));
         if (!allow.until) kept.push(make('permission-incomplete', allow.ruleSpan, `Say until when ${allow.rule} may stand: until 2027-01-31. Permissions without an end are forgotten.`));
         if (allow.until && today && allow.until < today) {
@@ -255,6 +259,31 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
                 { related: muted.map(f => ({ span: f.span, message: 'what it is about' })) }));
         }
     }
+    return kept;
+}
+/** Findings with another weight for those of one rule. What guards a life, and an error, is not made lighter; and only hints may be left out. */
+function weighed(rig: Rig, findings: readonly Finding[], by: Allowance, level: Level): Finding[] {
+    const kept: Finding[] = [];
+    const refused = new Set<string>();
+    let lighter = false;
+    for (const f of findings) {
+        if (f.rule !== by.rule || (by.on && !within(rig, f, by.on.name))) {
+            kept.push(f);
+            continue;
+        }
+        const goesDown = level === 'nothing' || rank(level) > rank(f.severity);
+        if (goesDown && f.guardsLife) refused.add(`${by.rule} guards a life: it is never made lighter. A single place can be turned down by allow, with a reason and an end.`);
+        else if (goesDown && f.severity === 'error') refused.add(`${by.rule} tells an error here: a single place can be turned down by allow, with a reason and an end.`);
+        else if (level === 'nothing' && f.severity !== 'hint') refused.add(`Only hints can be left out altogether; ${by.rule} tells a ${f.severity} here. It can be made a hint.`);
+        else {
+            lighter ||= goesDown;
+            if (level !== 'nothing') kept.push({ ...f, severity: level });
+            continue;
+        }
+        kept.push(f);
+    }
+    for (const message of refused) kept.push(make('weight-refused', by.ruleSpan, message));
+    if (lighter && !by.because) kept.push(make('permission-incomplete', by.ruleSpan, `Say why ${by.rule} may weigh less: because "reason".`));
     return kept;
 }
 /** Whether a finding is about a part: it points into its block, or at its name on a path. */

@@ -126,3 +126,14 @@ describe('the rest', () => {
         expect((await call([name, '--help'])).out).toContain(`rigwright ${name}`);
     });
 });
+
+describe('rules FILE', () => {
+    it('tells how long each rule takes on a rig, the longest first', async () => {
+        const { status, out } = await call(['rules', 'examples/lesson-two-cells.rig', '--on', '2026-06-15', '--format', 'json']);
+        expect(status).toBe(0);
+        const { rules, microseconds } = JSON.parse(out) as { rules: { rule: string; microseconds: number }[]; microseconds: number };
+        expect(rules.length).toBeGreaterThan(50);
+        expect(rules.map(r => r.microseconds)).toEqual(rules.map(r => r.microseconds).sort((a, b) => b - a));
+        expect(rules.reduce((sum, r) => sum + r.microseconds, 0)).toBe(microseconds);
+    });
+});

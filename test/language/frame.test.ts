@@ -7,7 +7,7 @@ import { factsOf, pageOf, sample, touched } from './facts.js';
 
 /** Texts that look like rigs gone wrong: pieces of the language in any order. */
 export const rigLike = fc.array(fc.oneof(
-    { weight: 3, arbitrary: fc.constantFrom('stack', 'column', 'h2-column', 'lye', 'like', 'rig', 'path', 'let', 'expect', 'use', 'allow', 'library', 'cells', 'bore', 'expe', 'between', 'above') },
+    { weight: 3, arbitrary: fc.constantFrom('stack', 'column', 'h2-column', 'lye', 'like', 'rig', 'path', 'let', 'expect', 'use', 'allow', 'weigh', 'library', 'cells', 'bore', 'expe', 'between', 'above') },
     { weight: 3, arbitrary: fc.constantFrom('{', '}', ':', '->', ',', '(', ')', '"', '#', '##', '=', '.', '..', '±', '+', '-', 'x', 'at', ';', '\\', '\r\n', '\t') },
     { weight: 3, arbitrary: fc.constantFrom('12', '3 mm', '1,5 V', '2026-02-30', '15:35', '25 wt%', '80 x 90 mm', '6x1 mm', 'µm', '°C', 'é', '水', '\u2212', '\ufeff') },
     { weight: 4, arbitrary: fc.constantFrom('\n', ' ', '\n  ', ': ', ' { ', ' }\n') },

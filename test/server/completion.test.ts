@@ -207,6 +207,11 @@ describe('on a path', () => {
 });
 
 describe('in statements', () => {
+    it('rules and weights after weigh', () => {
+        expect(offered('weigh <|>').labels).toContain('shunt-current-high');
+        expect(offered('weigh shunt-current-high as <|>').labels).toEqual(expect.arrayContaining(['nothing', 'hint', 'warning', 'error']));
+        expect(offered('weigh shunt-current-high <|>').labels).toEqual(expect.arrayContaining(['as', 'on', 'because']));
+    });
     it('rules after allow, those that are told first', () => {
         const o = offered('allow <|>');
         expect(o.labels).toContain('shunt-current-high');

@@ -6,7 +6,7 @@ import { explain, propertyText } from '../../../language/reference/explain.js';
 import { templates } from '../../../language/reference/templates.js';
 import { showResult } from '../../../language/reference/values.js';
 import { pathEnds, shippedNames } from '../../../language/rig/assemble.js';
-import { stages, type Page, type Part, type Rig } from '../../../language/rig/rig.js';
+import { levels, stages, type Page, type Part, type Rig } from '../../../language/rig/rig.js';
 import { allRules } from '../../../language/rules/index.js';
 import { gasDifference, measures, type MeasureName } from '../../../language/units/dimension.js';
 import { unitOf } from '../../../language/units/unit.js';
@@ -49,7 +49,7 @@ interface Idea {
     readonly over?: number;
 }
 /** A blank opens the list by itself only where something is expected. */
-const expectsMore = /(?:[:>,]|\d|\b(?:allow|on|use|path|like|expect|until|with|during|if|and|or|at))\s$/;
+const expectsMore = /(?:[:>,]|\d|\b(?:allow|weigh|as|on|use|path|like|expect|until|with|during|if|and|or|at))\s$/;
 
 /** @param trigger the character that opened the list by itself, if one did */
 export function completionsAt(house: House, uri: string, position: Position, trigger?: string): CompletionItem[] {
@@ -118,6 +118,7 @@ class Completer {
         const going = this.openPath();
         if (going) return this.stops(going.medium, going.last);
         if ((m = /^\s*allow\s+(.*)$/.exec(before))) return this.allow(m[1]);
+        if ((m = /^\s*weigh\s+(.*)$/.exec(before))) return this.weigh(m[1]);
         if ((m = /^\s*expect\s+(.*)$/.exec(before))) return this.expectation(m[1]);
         if ((m = new RegExp(`^\\s*let\\s+${NAME}\\s*=\\s*(.*)$`, 'u').exec(before))) return this.expression(m[1]);
         if (/^\s*let\s/.test(before)) return [];
@@ -141,6 +142,7 @@ class Completer {
             ['let', 'let ${1:name} = ${2:value}', 'A named value.'],
             ['use', 'use "${1:parts.rig}"', 'Another file of this rig, or a library.'],
             ['allow', `allow \${1:rule} on \${2:part} until \${3:${later}} by \${4:name} because "\${5:reason}"`, 'Turns a rule down, with a reason and an end.'],
+            ['weigh', 'weigh ${1:rule} as ${2|hint,warning,error,nothing|} because "${3:reason}"', 'Gives the findings of a rule another weight.'],
         ];
         if (!this.page.title) {
             words.unshift(
@@ -254,6 +256,14 @@ class Completer {
         return [['on', 'on ${1:part}'], ['until', `until \${1:${this.inAYear()}}`], ['by', 'by ${1:name}'], ['because', 'because "${1:reason}"']]
             .filter(([w]) => !new RegExp(`\\b${w}\\b`).test(rest))
             .map(([label, text]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true }));
+    }
+    private weigh(rest: string): Idea[] {
+        if (/^[\w-]*$/.test(rest)) return this.allow(rest);
+        if (/\bas\s+\w*$/.test(rest)) return levels.map((label, rank) => ({ label, kind: CompletionItemKind.EnumMember, rank }));
+        if (/\bon\s+[\p{L}\p{N}_-]*$/u.test(rest)) return this.parts(p => !p.kind?.statement);
+        if (/\bbecause\s+\S*$/.test(rest)) return [];
+        return [['as', 'as ${1|hint,warning,error,nothing|}'], ['on', 'on ${1:part}'], ['because', 'because "${1:reason}"']]
+            .filter(([w]) => !new RegExp(`\\b${w}\\b`).test(rest)).map(([label, text]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true }));
     }
     private expectation(rest: string): Idea[] {
         const parts = (of: (p: Part) => boolean) => this.parts(of);
