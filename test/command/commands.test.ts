@@ -129,7 +129,7 @@ describe('the rest', () => {
 
 describe('rules FILE', () => {
     it('tells how long each rule takes on a rig, the longest first', async () => {
-        const { status, out } = await call(['rules', 'examples/lesson-two-cells.rig', '--on', '2026-06-15', '--format', 'json']);
+        const { status, out } = await call(['rules', path.join(examples, 'lesson-two-cells.rig'), '--on', '2026-06-15', '--format', 'json']);
         expect(status).toBe(0);
         const { rules, microseconds } = JSON.parse(out) as { rules: { rule: string; microseconds: number }[]; microseconds: number };
         expect(rules.length).toBeGreaterThan(50);

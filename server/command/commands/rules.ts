@@ -11,6 +11,7 @@ const rules: Command = {
     name: 'rules',
     summary: 'Lists the rules by family, or, given a rig, by the time that each takes on it.',
     args: '[FILE]',
+    most: 1,
     options: { format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json'], doc: 'form of the output' }, on: { type: 'string', takes: 'DATE', doc: 'day to judge by, as 2026-06-15; today if not given' } },
     async run({ args, options }, around) {
         if (args.length) return timed(args, options.on, options.format === 'json', around);
