@@ -1,7 +1,9 @@
 /** The compressor over its ratio: what it delivers, how hot, when it stalls. */
-import { ATMOSPHERE } from '../../physics/constants.js';
+import { ATMOSPHERE, GAS_CONSTANT, MOLAR_MASS } from '../../physics/constants.js';
 import { gasMoles } from '../../physics/gas-volume.js';
 import { clearanceEfficiency, dischargeTemperature, isothermalWork, stallRatio, SUCTION_HEATING_FACTOR } from '../../physics/compression.js';
+import { heatCapacityRatio } from '../../physics/gases.js';
+import { holeFlow } from '../../physics/flow.js';
 import { hydrogenHeatRatio } from '../../physics/hydrogen.js';
 import { defineQuantity } from '../define.js';
 import { deliveryDoubt } from '../doubts.js';
@@ -25,6 +27,8 @@ function efficiency(q: View, ratio: number): number {
 }
 /** Gauge pressure at which the store's control switch ends the filling. */
 const cutOff = (q: View) => q.the('cylinder')?.q('cut-off') ?? NaN;
+/** Share of the ideal flow that a small round hole passes, on the high side: what comes through it is a danger. Textbook, sharp edges pass 0.6. */
+const HOLE_HIGH = 0.8;
 const delivery = (q: View, gauge: number) => gasMoles(q.q('displacement-flow') * efficiency(q, ratioAt(q, gauge)), ROOM, suction(q));
 
 export default [
@@ -38,6 +42,12 @@ export default [
     defineQuantity({ name: 'discharge-temperature-hot', of: 'compressor', measure: 'temperature', meaning: 'The same on the hottest day of the site.', formula: 'as discharge-temperature', source: 'as discharge-temperature', work: q => (q.the('site')?.num('hottest') ?? NaN) * q.q('discharge-temperature') / ROOM }),
     defineQuantity({ name: 'discharge-temperature-adiabatic', of: 'compressor', measure: 'temperature', meaning: 'The same without any cooling.', formula: 'T r^((k-1)/k)', source: 'textbook', work: q => dischargeTemperature(ROOM, q.q('pressure-ratio'), heatRatio) }),
     defineQuantity({ name: 'ideal-power', of: 'compressor', measure: 'power', meaning: 'Least power that the gas made needs at the cut-off pressure.', formula: 'hydrogen x R T ln r', source: 'textbook', work: q => (q.the('stack')?.q('hydrogen-rate') ?? NaN) * isothermalWork(ROOM, q.q('pressure-ratio')) }),
+    defineQuantity({ name: 'running-power-least', of: 'compressor', measure: 'power', meaning: 'Least power that pressing its delivery takes at the cut-off pressure, while it runs. Small machines draw two to five times as much.', formula: 'delivery x R T ln r', source: 'textbook', work: q => q.q('free-delivery') * isothermalWork(ROOM, q.q('pressure-ratio')) }),
+    defineQuantity({ name: 'gas-cooling', of: 'compressor', measure: 'thermal-conductance', meaning: 'Heat that the hydrogen made carries off for each kelvin that it warms on its way through.', formula: 'hydrogen x k/(k-1) R', source: 'ideal gas', work: q => (q.the('stack')?.q('hydrogen-rate') ?? NaN) * heatRatio / (heatRatio - 1) * GAS_CONSTANT }),
+    defineQuantity({ name: 'open-flow', of: 'unloader', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Hydrogen that comes back through it from a full store if the check valve behind it lets through.', formula: 'flow through a hole at the speed of sound, 0.8 of the ideal', source: 'textbook', work: q => {
+        const bore = q.num('orifice');
+        return holeFlow(Math.PI / 4 * bore * bore, HOLE_HIGH, cutOff(q) + suction(q), suction(q), ROOM, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
+    } }),
     defineQuantity({ name: 'duty', of: 'compressor', measure: 'fraction', meaning: 'Share of the time that it runs to move what the stack makes.', formula: 'hydrogen / mean delivery', source: 'mass balance', work: q => Math.min(1, (q.the('stack')?.q('hydrogen-rate') ?? NaN) / (0.5 * (q.q('free-delivery') + q.q('free-delivery-start')))) }),
     defineQuantity({ name: 'energy-per-volume', of: 'compressor', measure: 'energy-per-gas', unit: 'kWh/m3', meaning: 'Electrical energy of the compressor for each m³ of hydrogen (0 °C, dry).', formula: 'power x duty / hydrogen', source: 'mass balance', shownAt: 'power', shownAs: '', work: q => q.num('power') * q.q('duty') / ((q.the('stack')?.q('hydrogen-rate') ?? NaN) / MOLES_PER_NORMAL_CUBIC_METRE) }),
     defineQuantity({ name: 'starts', of: 'compressor', measure: 'frequency', unit: '/h', meaning: 'Starts in an hour, from the volume between the switches of the bag.', formula: 'as bag.starts-per-hour', source: 'mass balance', shownAt: 'displacement', shownAs: 'starts', work: q => (q.the('bag') ?? q.the('gasometer'))?.q('starts-per-hour') ?? NaN }),

@@ -13,6 +13,8 @@ import type { View } from '../view.js';
 const air = airPressureOf;
 /** Most oxygen that leaves hydrogen too rich to burn, volume fraction, rounded down from 0.2095 x (1 - 0.75). */
 const TOO_RICH = 0.05;
+/** K, 70 °F, at which service pressures are stamped: 49 CFR 173.301a(c), as cited. */
+const RATED_AT = 294.26;
 
 /** The control switch that ends the filling: senses the cylinder's pressure and breaks, or whose making stops the compressor. */
 function fillSwitch(q: View): { off: number; on: number } {
@@ -40,6 +42,8 @@ export default [
     defineQuantity({ name: 'fill-time', of: 'cylinder', measure: 'time', unit: 'h', meaning: 'Time to fill it from the pressure left in it to the cut-off with what the stack makes.', formula: '(full - rest) / hydrogen', source: 'mass balance', shownAt: 'volume', shownAs: 'fills in', work: q => q.q('usable-gas') / (q.the('stack')?.q('hydrogen-rate') ?? NaN) }),
     defineQuantity({ name: 'pressure-hot', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'Pressure of the full cylinder at the hottest of the site.', formula: 'absolute pressure x T / 293 K', source: 'ideal gas, within 0.2 %', shownAt: 'rating', shownAs: 'hottest day', work: q => at(q, q.the('site')?.num('hottest') ?? NaN) }),
     defineQuantity({ name: 'pressure-cold', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'Pressure of the full cylinder at the coldest of the site.', formula: 'absolute pressure x T / 293 K', source: 'ideal gas, within 0.2 %', work: q => at(q, q.the('site')?.num('coldest') ?? NaN) }),
+    defineQuantity({ name: 'pressure-filled-cold', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'Pressure at 21 °C, which ratings refer to, of a cylinder that was filled to its cut-off at the coldest of the site.', formula: 'absolute pressure x 294 K / T', source: 'ideal gas, within 0.2 %', work: q => (full(q) + air(q)) * RATED_AT / (q.the('site')?.num('coldest') ?? NaN) - air(q) }),
+    defineQuantity({ name: 'pressure-empty-cold', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'Pressure of the used-up cylinder at the coldest of the site, used up at 20 °C. Below that of the air it breathes in.', formula: 'absolute end pressure x T / 293 K', source: 'ideal gas', work: q => (q.num('end-pressure') + air(q)) * (q.the('site')?.num('coldest') ?? NaN) / ROOM - air(q) }),
     defineQuantity({ name: 'inventory-share', of: 'cylinder', measure: 'fraction', meaning: 'Contents let go into the room, evenly mixed.', formula: 'full contents at 20 °C / room volume', source: 'definition', work: q => gasVolume(q.q('stored-gas'), ROOM, air(q)) / (q.the('site')?.num('volume') ?? NaN) }),
     defineQuantity({ name: 'first-fill-oxygen', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'If air is left in it: the pressure below which the first filling can burn inside, about 5 % oxygen left.', formula: '0.2095 x air pressure / 0.05', source: 'rich limit of hydrogen in air, 75 %', work: q => OXYGEN_IN_AIR * air(q) / TOO_RICH - air(q) }),
     defineQuantity({ name: 'capacity-hydrogen', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Hydrogen that it passes at 1.1 times its set pressure; a capacity stated for air counts for 3.8 times as much hydrogen.', formula: 'as stated, or choked flow through its seat', source: 'ISO 4126-1 form of the choked flow', shownAt: 'capacity', shownAs: 'hydrogen', work: q => {
@@ -59,5 +63,10 @@ export default [
         const bore = q.num('outlet');
         const flow = gasVolume(q.q('capacity-hydrogen'), ROOM, air(q));
         return tubeDrop(flow, bore, q.num('outlet.length'), idealGasDensity(MOLAR_MASS.hydrogen, ROOM, air(q)), gasViscosity('hydrogen', ROOM), ENTRY_AND_EXIT);
+    } }),
+    defineQuantity({ name: 'inlet-loss', of: 'relief-valve', measure: 'pressure', unit: 'bar', meaning: 'Pressure lost in the pipe to it at full flow.', formula: 'friction in the inlet pipe, gas at the set pressure', source: 'Blasius', work: q => {
+        const pressure = q.num('set') + air(q);
+        const flow = gasVolume(q.q('capacity-hydrogen'), ROOM, pressure);
+        return tubeDrop(flow, q.num('inlet'), q.num('inlet.length'), idealGasDensity(MOLAR_MASS.hydrogen, ROOM, pressure), gasViscosity('hydrogen', ROOM), ENTRY_AND_EXIT);
     } }),
 ];

@@ -3,13 +3,16 @@ import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
 
+/** Pa gauge, about what small diaphragm pumps reach. Common practice, no source. */
+const DIAPHRAGM_REACHES = 3e5;
+
 export default defineRule({
     name: 'cut-off-never-reached',
     family: 'compressor',
     severity: 'error',
     summary: 'The cut-off lies above what the compressor reaches, or above what it is made for.',
     why: 'The switch never opens: it runs for ever, hot, and the bag fills.',
-    source: 'plate; clearance formula, leaks bring it down',
+    source: 'plate; clearance formula, leaks bring it down; 3 bar for a diaphragm pump without a plate: common practice, no source',
     under: ['cut-off-above-rating'],
     on: 'compressor',
     check(v, tell) {
@@ -18,15 +21,17 @@ export default defineRule({
         const off = store?.maybeQ('cut-off') ?? NaN;
         if (!cut || off !== off) return;
         const most = v.maybe('max-pressure');
-        const stall = v.maybeQ('stall-pressure');
+        const small = v.word('sort') === 'diaphragm' && most !== most;
+        const stall = small ? DIAPHRAGM_REACHES : v.maybeQ('stall-pressure');
         const limit = Math.min(most === most ? most : Infinity, stall === stall ? stall : Infinity);
         if (!(off > limit)) return;
         const plate = most <= limit;
         const lower = Math.floor(0.9 * limit / 50000) * 50000;
         tell({
-            at: cut.device.at(cut.key), severity: plate || v.said('clearance') ? 'error' : 'warning',
-            message: plate ? `The cut-off stands at ${show(off, 'bar')}; ${v.name} is made for ${show(most, 'bar')}.` : `The cut-off stands at ${show(off, 'bar')}; ${v.name} delivers nothing above about ${show(stall, 'bar')}: the switch never opens.`,
-            related: [{ span: v.at(plate ? 'max-pressure' : v.said('clearance') ? 'clearance' : undefined), message: 'the compressor' }],
+            at: cut.device.at(cut.key), severity: plate || v.said('clearance') && !small ? 'error' : 'warning',
+            message: plate ? `The cut-off stands at ${show(off, 'bar')}; ${v.name} is made for ${show(most, 'bar')}.` : small ? `The cut-off stands at ${show(off, 'bar')}; a small diaphragm pump such as ${v.name} hardly passes ${show(stall, 'bar')}, and no plate says more.`
+                : `The cut-off stands at ${show(off, 'bar')}; ${v.name} delivers nothing above about ${show(stall, 'bar')}: the switch never opens.`,
+            related: [{ span: v.at(plate ? 'max-pressure' : small ? 'sort' : v.said('clearance') ? 'clearance' : undefined), message: 'the compressor' }],
             fixes: defined(lower > 0 ? setValue(cut.device, cut.key, `above ${show(lower, 'bar')}`, `Set it to ${show(lower, 'bar')}`) : undefined),
         });
     },

@@ -10,7 +10,7 @@ export default defineRule({
     severity: 'error',
     summary: 'Nothing stops the compressor when the bag is empty, or what stops it acts too late.',
     why: 'It draws air in at every joint and lye over from the columns, and what it presses then explodes.',
-    source: '-0.2 kPa: common practice, no source',
+    source: '-0.2 kPa: common practice, no source; arcs of windings in thin gas: compressor makers\' guides, Paschen\'s law (least breakdown of hydrogen about 270 V), from memory',
     guardsLife: true,
     on: 'compressor',
     check(v, tell) {
@@ -27,7 +27,7 @@ export default defineRule({
             const point = rests > 0 ? `${digits(rests / 2000, 2)} kPa` : undefined;
             const contactor = v.controls.interrupters(v.name)[0] ?? v;
             tell({
-                at: v.at(), severity: missing(tell, 'error'), message: `Nothing stops ${v.name} when ${bag?.name ?? before[0]} is empty${time > 0 ? `, ${duration(time)} after the stack has stopped` : ''}: it then draws air in at every joint.`,
+                at: v.at(), severity: missing(tell, 'error'), message: `Nothing stops ${v.name} when ${bag?.name ?? before[0]} is empty${time > 0 ? `, ${duration(time)} after the stack has stopped` : ''}: it then draws air in at every joint${(v.word('sort') ?? '').startsWith('hermetic') ? ', and its winding can arc in the thin gas' : ''}.`,
                 related: bag ? [{ span: bag.at(), message: 'what it empties' }] : [],
                 fixes: defined(bag && point ? together('Plan a cut-out by low suction', append(v, `trip ${name} {\n  senses:           ${bag.name}.pressure\n  trips:            below ${point}\n  resets:           by hand\n  if-wire-breaks:   trips\n}`, ''), listEdit(contactor, 'stopped-by', name)) : undefined),
             });

@@ -1,5 +1,5 @@
 import { defineRule } from '../../define.js';
-import { onceBuilt } from '../../stage.js';
+import { notGiven, onceBuilt } from '../../stage.js';
 
 export default defineRule({
     name: 'previous-gas-left',
@@ -12,6 +12,8 @@ export default defineRule({
     on: 'cylinder',
     check(v, tell) {
         const was = v.word('previous');
+        // A vessel that is only drawn on is another's: it comes full from whoever fills it.
+        if (!was && notGiven(v, 'previous') && v.paths.to(v.name, 'hydrogen').length) tell.cannotCheck(v, 'previous', `what ${v.name} held before`);
         if (!was || ['new', 'hydrogen', 'nitrogen', 'argon', 'helium'].includes(was)) return;
         const purged = v.all('purge').some(p => p.names('covers').includes(v.name));
         if (was === 'air' && purged) return;

@@ -8,14 +8,16 @@ export default defineRule({
     severity: 'error',
     summary: 'The regulator is for another gas, or its inlet bears less than what can stand there.',
     why: 'Wrong rubber, a bonnet that vents into the room, a seat for a tenth of the pressure.',
-    source: 'gas marking of regulators: EN ISO 2503, from memory',
+    source: 'gas marking of regulators: EN ISO 2503, from memory; oil and seats that burn in oxygen: EIGA Doc 33, from memory',
     guardsLife: true,
     on: 'regulator',
     check(v, tell) {
-        if (!v.paths.mediaOf(v.name).has('hydrogen')) return;
+        const media = v.paths.mediaOf(v.name);
+        const carried = media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
+        if (!carried) return;
         const gas = v.word('listed-for');
-        if (!gas) tell.cannotCheck(v, 'listed-for', `whether ${v.name} is made for hydrogen`);
-        else if (gas !== 'hydrogen') tell({ at: v.at('listed-for'), severity: gas === 'inert' ? 'warning' : 'error', message: `${v.name} is ${gas === 'home-made' ? 'home-made' : `made for ${gas === 'inert' ? 'inert gas' : gas}`}, not for hydrogen.` });
+        if (!gas) tell.cannotCheck(v, 'listed-for', `whether ${v.name} is made for ${carried}`);
+        else if (gas !== carried) tell({ at: v.at('listed-for'), severity: gas === 'inert' && carried === 'hydrogen' ? 'warning' : 'error', message: `${v.name} is ${gas === 'home-made' ? 'home-made' : `made for ${gas === 'inert' ? 'inert gas' : gas}`}, not for ${carried}.` });
         const store = v.all('cylinder').find(c => onStorePressure(c, v.name));
         if (!store) return;
         const sets = reliefsOf(store).open.map(r => r.maybe('set')).filter(p => p === p);

@@ -1,5 +1,6 @@
 import { defineRule } from '../../define.js';
 import { digits } from '../../../units/format.js';
+import { lastPassed, monthsBetween } from '../../records.js';
 
 export default defineRule({
     name: 'relief-out-of-date',
@@ -14,15 +15,13 @@ export default defineRule({
     check(v, tell) {
         if (!v.paths.mediaOf(v.name).has('hydrogen')) return;
         const own = v.word('tested');
-        const record = v.all('test').filter(t => t.names('covers').includes(v.name) && t.word('result') === 'passed').map(t => t.word('date') ?? '').sort().at(-1);
-        const last = [own ?? '', record ?? ''].sort().at(-1);
+        const last = [own ?? '', lastPassed(v) ?? ''].sort().at(-1);
         const sealed = v.yes('sealed');
         if (!last) {
             tell({ at: v.at(), message: `Nothing shows that ${v.name} was ever tested.` });
             return;
         }
-        if (!tell.today) return;
-        const months = (Date.parse(tell.today) - Date.parse(last.slice(0, 10).padEnd(10, '-01'))) / 2629800000;
+        const months = monthsBetween(last, tell.today);
         const limit = sealed ? 60 : 12;
         if (months > limit) tell({ at: v.at(own ? 'tested' : undefined), message: `${v.name} was last tested ${last}, ${digits(months, 2)} months ago; ${limit} is usual${sealed ? ' for a sealed one' : ''}. Test it on nitrogen, or replace it.` });
     },

@@ -1,0 +1,19 @@
+/** What records speak for, and how old they are: tests, purges, upkeep. */
+import type { View } from '../quantities/view.js';
+
+/** Mean length of a month in ms: a twelfth of 365.25 days. */
+const MONTH = 2629800000;
+
+/** The record names the part, or a stretch of a gas path that it lies on. */
+export function covers(record: View, name: string): boolean {
+    return record.names('covers').includes(name) || record.rows('covers').some(row => [...row.values()].some(f => f.text === 'section' && f.names?.length === 2 &&
+        (['hydrogen', 'oxygen'] as const).some(gas => record.paths.route(f.names![0], f.names![1], gas)?.includes(name))));
+}
+/** The date of the last test of a part that was passed; undefined if none is on record, '' if it bears no date. */
+export function lastPassed(v: View): string | undefined {
+    return v.all('test').filter(t => covers(t, v.name) && t.word('result') === 'passed').map(t => t.word('date') ?? '').sort().at(-1);
+}
+/** Months from a date, or from the first of a month, to another; NaN where one is not known. */
+export function monthsBetween(from: string | undefined, to: string | undefined): number {
+    return from && to ? (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10).padEnd(10, '-01'))) / MONTH : NaN;
+}
