@@ -62,6 +62,8 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
             fillTemperature: [293, 290, 1e5, 10e5, 1.4],
         burstEnergy: [0.027, 10e5, 1e5, 1.4], pressureAtTemperature: [10e5, 293, 313], absolutePressure: [1e5, 1e5],
         afterPressureCycles: [0.2, 3, 3], afterSweep: [0.2, 3],
+        stageRatio: [10, 2], stageSuctions: [300, 310, 3, 2, 1.3], stagedWork: [300, 310, 10, 2, 1.3],
+        pressuresInSeries: [[(from: number) => 3 * from, (from: number) => from], 1e5, 10e5],
     },
     crossover: {
         solubility: ['hydrogen', 'KOH', 0.3, 330], diffusivity: ['hydrogen', 'KOH', 0.3, 330],
