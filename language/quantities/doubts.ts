@@ -30,6 +30,10 @@ export const crossoverDoubt = defineDoubt({ name: 'gas that crosses the separato
 export const assayDoubt = defineDoubt({ name: 'assay of the solid', source: 'usual range on the bags of that solid; common practice, no source' });
 /** Share of the delivery of a compressor that was not measured. */
 export const deliveryDoubt = defineDoubt({ name: 'delivery of the compressor', half: 0.3, source: 'Santos 2019: ± 20 % without a calibration; hydrogen leaks more' });
+/** Natural logarithm of a factor: sheets and hoses of one name differ by make, filler and softener. */
+export const permeabilityDoubt = defineDoubt({ name: 'hydrogen through plastic', half: Math.log(2), uneven: true, told: 'a factor of 2', source: 'tables of permeability scatter by as much; from memory' });
+/** Share of what a battery loses by itself: twice as much for every 10 K, more with age. */
+export const selfDischargeDoubt = defineDoubt({ name: 'self-discharge of the battery', half: 0.5, source: 'encyclopedia pages: 4 to 6 % a month for lead-acid, 3 to 20 % with age and warmth' });
 
 /** What was read with an instrument. */
 export type Read = 'volts' | 'amperes' | 'temperature';

@@ -121,7 +121,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
             lyeFreezingPoint: ['KOH', 0.3],
         saturationStrength: ['KOH', 300], heatOfSolution: ['KOH', 0.3], mixingRise: ['KOH', 0.3, 293],
     },
-    permeation: { permeationFlow: [1e-15, 1, 1e-4, 1e5], permeationWarmth: [310, 300], fromBarrer: [10] },
+    permeation: { permeationFlow: [1e-15, 1, 1e-4, 1e5], permeationThroughTube: [1e-15, 1, 6e-3, 9e-3, 1e5], permeationWarmth: [310, 300], fromBarrer: [10] },
     polarisation: {
         exchangeCurrent: [cell.anode.low, 330], tafelSlope: [330, 0.5], overvoltage: [cell.anode, 1000, 330],
             macMullinFromPorosity: [0.5],
