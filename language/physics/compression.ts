@@ -4,6 +4,7 @@
  */
 import { GAS_CONSTANT } from './constants.js';
 import { compressibility } from './hydrogen.js';
+import { findRoot } from './root.js';
 
 /**
  * Least work, at constant temperature.
@@ -57,6 +58,71 @@ export function polytropicWork(temperature: number, ratio: number, exponent: num
  */
 export function dischargeTemperature(temperature: number, ratio: number, exponent: number): number {
     return temperature * ratio ** ((exponent - 1) / exponent);
+}
+
+/**
+ * Ratio of each stage where all take the same: the least work, if the gas is cooled back in between [cengel-boles].
+ *
+ * @param ratio   1, discharge by suction pressure of all together
+ * @param stages  count
+ * @returns 1
+ */
+export function stageRatio(ratio: number, stages: number): number {
+    return ratio ** (1 / stages);
+}
+
+/**
+ * Temperatures at which stages of equal ratio draw.
+ *
+ * @param temperature  K, at the first suction
+ * @param cooledTo     K, behind the cooler after each stage; Infinity where there is none. A cooler warms nothing
+ * @param ratio        1, of one stage
+ * @param stages       count, up to 100: nobody builds more
+ * @param exponent     1, as in {@link polytropicWork}
+ * @returns K, one for each stage; a single NaN beyond 100 stages
+ */
+export function stageSuctions(temperature: number, cooledTo: number, ratio: number, stages: number, exponent: number): number[] {
+    if (!(stages <= 100)) return [NaN];
+    const suctions = [temperature];
+    while (suctions.length < stages) suctions.push(Math.min(cooledTo, dischargeTemperature(suctions.at(-1)!, ratio, exponent)));
+    return suctions;
+}
+
+/**
+ * Work of compression in stages of equal ratio, each along p·Vⁿ constant.
+ *
+ * @param temperature  K, at the first suction
+ * @param cooledTo     K, behind the cooler after each stage; Infinity where there is none
+ * @param ratio        1, of all together
+ * @param stages       count
+ * @param exponent     1, as in {@link polytropicWork}
+ * @returns J/mol. Source: [cengel-boles], the sum of the stages
+ */
+export function stagedWork(temperature: number, cooledTo: number, ratio: number, stages: number, exponent: number): number {
+    const each = stageRatio(ratio, stages);
+    return stageSuctions(temperature, cooledTo, each, stages, exponent).reduce((sum, t) => sum + polytropicWork(t, each, exponent), 0);
+}
+
+/**
+ * Pressures before machines that draw one from the other, nothing stored between: what one delivers the next must take.
+ *
+ * @param delivered  mol/s that each one moves from one pressure to another, Pa absolute: rising with the first, falling with the second
+ * @param suction    Pa absolute, before the first
+ * @param discharge  Pa absolute, after the last
+ * @returns Pa absolute, one for each machine, to 1e-6 of the discharge. Never outside of the two ends: a machine that is too large draws
+ *          through the valves of the one before it, one that is too small is blown through
+ */
+export function pressuresInSeries(delivered: readonly ((from: number, to: number) => number)[], suction: number, discharge: number): number[] {
+    const before = (last: number, to: number): number => {
+        if (last === 0) return suction;
+        const surplus = (between: number) => delivered[last - 1]!(before(last - 1, between), between) - delivered[last]!(between, to);
+        if (surplus(suction) <= 0) return suction;
+        if (surplus(to) >= 0) return to;
+        return findRoot(surplus, suction, to, 1e-6 * discharge);
+    };
+    const pressures: number[] = [];
+    for (let i = delivered.length - 1, to = discharge; i >= 0; i--) pressures.unshift((to = before(i, to)));
+    return pressures;
 }
 
 /**

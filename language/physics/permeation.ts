@@ -15,6 +15,20 @@ export function permeationFlow(permeability: number, area: number, thickness: nu
     return permeability * area * difference / thickness;
 }
 
+/**
+ * Gas through the wall of a tube.
+ *
+ * @param permeability  mol/(m·s·Pa)
+ * @param length        m
+ * @param bore          m, inner width
+ * @param outside       m, above the bore
+ * @param difference    Pa, of the gas's own partial pressure, inside less outside
+ * @returns mol/s, steady. Source: diffusion through a hollow cylinder, textbook (Crank, The mathematics of diffusion, section 5.2), from memory
+ */
+export function permeationThroughTube(permeability: number, length: number, bore: number, outside: number, difference: number): number {
+    return 2 * Math.PI * length * permeability * difference / Math.log(outside / bore);
+}
+
 /** K, activation energy over the gas constant: 129 % more from 303.15 to 353.15 K (the same simulation). */
 const ACTIVATION = 1774;
 

@@ -64,6 +64,11 @@ export const references = {
         'Caustic handbooks',
         'freezing points of strong lye, solubility of KOH', 'from memory',
     ),
+    'cengel-boles': source(
+        'Çengel Y. A., Boles M. A.', 2006,
+        'Thermodynamics: an engineering approach, 5th edition, section 7-11',
+        'work of stages with cooling between, least at equal ratios', 'second-hand',
+    ),
     'churchill-chu-1975': source(
         'Churchill S. W., Chu H. H. S.', 1975,
         'Correlating equations for laminar and turbulent free convection from a vertical plate, Int. J. Heat Mass '

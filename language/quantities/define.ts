@@ -50,6 +50,8 @@ export interface Doubt {
     /** Its law goes further one way than the other. */
     readonly uneven?: boolean;
     readonly unit?: string;
+    /** It stands in the text: the tolerance of something that was read. */
+    readonly stated?: boolean;
     readonly source: string;
 }
 /**

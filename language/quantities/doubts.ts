@@ -2,7 +2,7 @@
  * What the laws themselves leave open, each declared once: half widths that about 95 % of all cases keep. A quantity or a model
  * reads one by `q.doubt(...)`; from there it reaches every number that rests on it (see spread.ts).
  */
-import { defineDoubt } from './define.js';
+import { defineDoubt, type Doubt } from './define.js';
 
 /** V for one cell; half width by surface, see `surfaces` in the physics: the state of an electrode cannot be known from a description. */
 export const surfaceDoubt = defineDoubt({ name: 'surface of the electrodes', unit: 'V a cell', source: 'spread of seven measured stacks; stainless steel by judgement' });
@@ -30,3 +30,20 @@ export const crossoverDoubt = defineDoubt({ name: 'gas that crosses the separato
 export const assayDoubt = defineDoubt({ name: 'assay of the solid', source: 'usual range on the bags of that solid; common practice, no source' });
 /** Share of the delivery of a compressor that was not measured. */
 export const deliveryDoubt = defineDoubt({ name: 'delivery of the compressor', half: 0.3, source: 'Santos 2019: ± 20 % without a calibration; hydrogen leaks more' });
+/** Natural logarithm of a factor: sheets and hoses of one name differ by make, filler and softener. */
+export const permeabilityDoubt = defineDoubt({ name: 'hydrogen through plastic', half: Math.log(2), uneven: true, told: 'a factor of 2', source: 'tables of permeability scatter by as much; from memory' });
+/** Share of what a battery loses by itself: twice as much for every 10 K, more with age. */
+export const selfDischargeDoubt = defineDoubt({ name: 'self-discharge of the battery', half: 0.5, source: 'encyclopedia pages: 4 to 6 % a month for lead-acid, 3 to 20 % with age and warmth' });
+
+/** What was read with an instrument. */
+export type Read = 'volts' | 'amperes' | 'temperature';
+/** Half width of a usual instrument, as a share of what it shows, or in K; where the text tells no ±. */
+export const instrumentDoubts: Readonly<Record<Read, Doubt & { readonly half: number }>> = {
+    volts: { name: 'voltmeter', half: 0.005, source: 'hand meters, ± 0.5 % and three digits: makers\' pages' },
+    amperes: { name: 'ammeter', half: 0.02, source: 'clamp or shunt with a hand meter; common practice, no source' },
+    temperature: { name: 'thermometer', half: 2.5, unit: 'K', source: 'thermocouple K of class 2: IEC 60584-1, second-hand' },
+};
+/** V, A or K: the ± of one thing read, as it stands in the text. `at`: which of several points, from 1. */
+export function toleranceDoubt(what: Read, at?: number): Doubt {
+    return defineDoubt({ name: `${what} as read${at ? `, point ${at}` : ''}`, unit: { volts: 'V', amperes: 'A', temperature: 'K' }[what], stated: true, source: 'as stated' });
+}

@@ -15,10 +15,11 @@ import {
 import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
 import { defineModel, type Model } from './define.js';
-import { bubbleDoubt, conductivityDoubt, liftDoubt, lossDoubt, outletDoubt, pressedDoubt, readingDoubt, separatorDoubt, surfaceDoubt } from './doubts.js';
+import { bubbleDoubt, conductivityDoubt, instrumentDoubts, liftDoubt, lossDoubt, outletDoubt, pressedDoubt, readingDoubt, separatorDoubt, surfaceDoubt, toleranceDoubt, type Read } from './doubts.js';
 import { circulation, readLoop, sidesOf, type Loop, type LoopStack, type Side } from './lye-loop.js';
 import { sourceModel, type Source } from './source.js';
 import { airPressureOf, ROOM, WATER_DENSITY } from './surroundings.js';
+import type { Fact } from '../values/match.js';
 import type { View } from './view.js';
 
 /** Everything that the solution rests on, as plain numbers: equal numbers have one solution. */
@@ -644,22 +645,51 @@ const LEAST_READ = 100;
 
 /** K of a curve that does not tell its temperature: 50 °C. Common practice, no source. */
 export const CURVE_AT = 323.15;
+interface CurvePoint {
+    /** V of the whole stack, A, K. */
+    readonly volts: number;
+    readonly current: number;
+    readonly temperature: number;
+    /** The ± of each as it stands in the text, and which point of the text it is, from 1. */
+    readonly half: Readonly<Record<Read, number>>;
+    readonly at: number;
+}
 /** The points of the stack's own curve, rising currents; undefined where none is stated that can be used. */
-export function ownCurve(q: View): readonly { readonly volts: number; readonly current: number; readonly temperature: number }[] | undefined {
-    const given = q.rows('curve').map(r => ({ volts: r.get('y')?.number ?? NaN, current: r.get('x')?.number ?? NaN, told: r.get('temperature')?.number ?? NaN }));
+export function ownCurve(q: View): readonly CurvePoint[] | undefined {
+    const half = (f: Fact | undefined) => (f ? Math.max(0, f.high - f.number, f.number - f.low) : 0);
+    const given = q.rows('curve').map((r, i) => {
+        const [y, x, told] = ['y', 'x', 'temperature'].map(slot => r.get(slot));
+        return { volts: y?.number ?? NaN, current: x?.number ?? NaN, told: told?.number ?? NaN, half: { volts: half(y), amperes: half(x), temperature: half(told) }, at: i + 1 };
+    });
     let temperature = given.find(p => p.told === p.told)?.told ?? CURVE_AT;
-    const points = given.map(({ volts, current, told }) => ({ volts, current, temperature: (temperature = told === told ? told : temperature) }))
+    const points = given.map(({ told, ...point }) => ({ ...point, temperature: (temperature = told === told ? told : temperature) }))
         .filter(p => p.volts > 0 && p.current > 0 && p.temperature > 273.15 && p.temperature < HOTTEST).sort((a, b) => a.current - b.current);
     const rises = points.every((p, i) => i === 0 || (p.current > points[i - 1].current && (p.volts > points[i - 1].volts || p.temperature > points[i - 1].temperature)));
     return points.length && rises ? points : undefined;
 }
+/**
+ * What was read, off by what its ± leaves open: that of the text, else that of a usual instrument.
+ *
+ * @param of     the part that tells it
+ * @param half   the ± of the text, V, A or K; 0 where it tells none
+ * @param at     which of several points: each has its own ± in the text, and all of them one instrument
+ */
+function offInstrument(of: View, what: Read, value: number, half: number, at?: number): number {
+    if (half > 0) return value + of.doubt(toleranceDoubt(what, at), half);
+    const usual = instrumentDoubts[what];
+    return usual.unit ? value + of.doubt(usual) : value * (1 + of.doubt(usual));
+}
+const offPoint = (q: View, p: CurvePoint): CurvePoint => ({
+    ...p, volts: offInstrument(q, 'volts', p.volts, p.half.volts, p.at), current: offInstrument(q, 'amperes', p.current, p.half.amperes, p.at),
+    temperature: offInstrument(q, 'temperature', p.temperature, p.half.temperature, p.at),
+});
 /** The stack as described, with its own curve in place of what kinetics and lye would give; their dependence on temperature stays. */
 export const curvedMake = defineModel<StackMake | undefined>({
     name: 'stack-curved', of: 'stack', meaning: 'The stack as numbers, its own measured curve in place of the laws where one is stated.', same: sameNumbers,
     solve(q) {
         const make = q.model(stackMake);
         const source = q.model(sourceModel);
-        const points = ownCurve(q);
+        const points = ownCurve(q)?.map(p => offPoint(q, p));
         if (!points || !usable(make, source)) return make;
         const at = (m: StackMake, p: typeof points[number]) => remembered(m, source!, p.temperature, p.temperature, p.current);
         const miss = (m: StackMake, p: typeof points[number]) => p.volts / m.cells - at(m, p).cellVoltage;
@@ -689,6 +719,23 @@ export interface BenchReading {
     readonly current: number;
     /** Whether the curve is shifted by it. */
     readonly taken: boolean;
+    /** Whether lye or gap were other ones then: it is held against those, and says a little less of today's. */
+    readonly otherThen: boolean;
+}
+/** Mass fraction and share of the gap from which it counts as another one: closer than that nobody tells two fillings or two gaskets apart. Common practice, no source. */
+const OTHER_STRENGTH = 0.01;
+const OTHER_GAP = 0.05;
+/** The stack as it was at a reading: lye and gap as a line or a condition of the reading tells them. */
+function makeThen(q: View, make: StackMake, reading: View): { readonly then: StackMake; readonly other: boolean } {
+    const lye = q.the('lye')?.name ?? 'lye';
+    const conditions = new Map(reading.rows('conditions').map(r => [r.get('what')?.names?.join('.'), r.get('value')?.number ?? NaN]));
+    const told = (key: string, otherwise: number) => [reading.seen(key), conditions.get(key) ?? NaN].find(n => n > 0) ?? otherwise;
+    const word = reading.seenWord(`${lye}.solute`);
+    const solute = word === 'KOH' || word === 'NaOH' ? word : make.solute;
+    const strength = told(`${lye}.strength`, make.strength);
+    const gap = told(`${q.name}.gap`, make.gap);
+    const other = solute !== make.solute || Math.abs(strength - make.strength) > OTHER_STRENGTH || Math.abs(gap - make.gap) > OTHER_GAP * make.gap;
+    return { then: { ...make, solute, strength, gap }, other };
 }
 /** The newest reading that says volts, amperes and temperature of a stack; undefined where there is none. */
 export function benchReading(q: View): BenchReading | undefined {
@@ -703,12 +750,15 @@ export function benchReading(q: View): BenchReading | undefined {
         if (!part || (r.word('date') ?? '') >= (part.word('date') ?? '')) part = r;
     }
     if (!part) return undefined;
-    const [volts, current, temperature] = ['voltage', 'current', 'temperature'].map(name => seen(part, name));
-    if (!(temperature > 273.15 && temperature < HOTTEST)) return undefined;
-    const read = volts / make.cells;
-    const expected = remembered(make, source!, temperature, temperature, current).cellVoltage;
-    const shift = read - expected;
-    return { part, shift, read, expected, current, taken: !make.curve && current / make.groups / make.area >= LEAST_READ && Math.abs(shift) <= UNLIKELY };
+    const read = part;
+    const as = (name: string, what: Read) => offInstrument(read, what, seen(read, name), read.seenHalf(`${q.name}.${name}`));
+    const [volts, current, temperature] = [as('voltage', 'volts'), as('current', 'amperes'), as('temperature', 'temperature')];
+    const { then, other } = makeThen(q, make, part);
+    if (!(temperature > 273.15 && temperature < HOTTEST) || !usable(then, source)) return undefined;
+    const each = volts / make.cells;
+    const expected = remembered(then, source!, temperature, temperature, current).cellVoltage;
+    const shift = each - expected;
+    return { part, shift, read: each, expected, current, otherThen: other, taken: !make.curve && current / make.groups / make.area >= LEAST_READ && Math.abs(shift) <= UNLIKELY };
 }
 /** The stack as described: by its own curve, else by the laws shifted by the newest reading at the bench, else by the laws alone. */
 export const tunedMake = defineModel<StackMake | undefined>({
@@ -716,7 +766,7 @@ export const tunedMake = defineModel<StackMake | undefined>({
     solve(q) {
         const make = q.model(curvedMake);
         const reading = benchReading(q);
-        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift + q.doubt(readingDoubt, afterOneReading.sameLye) } : make;
+        return make && reading?.taken ? { ...make, offset: make.offset + reading.shift + q.doubt(readingDoubt, reading.otherThen ? afterOneReading.otherLyeOrGap : afterOneReading.sameLye) } : make;
     },
 });
 

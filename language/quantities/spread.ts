@@ -1,6 +1,6 @@
 /**
  * The ± of a number. Three things leave a number open: tolerances in the text, assumptions (each declared with its usual
- * spread), and what the laws themselves leave open ({@link Doubt}). Each is a root. A number is worked out again with one
+ * spread), and what laws and instruments leave open ({@link Doubt}). Each is a root. A number is worked out again with one
  * root after the other at its lower and its upper end, everything coupled solved again, and the differences are added as
  * squares: roots are taken as independent, and each as wide as 95 % of all cases. So is the result.
  *
@@ -133,7 +133,7 @@ export class Spreads {
             const key = `${part.name} ${doubt.name}`;
             if (input.value > 0 && !into.has(key)) {
                 into.set(key, {
-                    key, label: doubt.name, told: input.text ?? '', sort: 'law', source: doubt.source,
+                    key, label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
                     at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
                 });
             }

@@ -69,6 +69,14 @@ export class View {
     seen(key: string): number {
         return this.workings.seen(this.own, key);
     }
+    /** The ± of such a line, SI; 0 where none is written. */
+    seenHalf(key: string): number {
+        return this.workings.seenHalf(this.own, key);
+    }
+    /** A word in a line about another part: 'lye.solute'; undefined if there is none. */
+    seenWord(key: string): string | undefined {
+        return this.workings.seenWord(this.own, key);
+    }
     /** Bounds of a number by its tolerance or range. */
     bounds(key: string): { low: number; high: number } {
         return this.workings.bounds(this.own, key);

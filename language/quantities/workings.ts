@@ -702,14 +702,28 @@ export class Workings {
     }
     /** The same by its key, noted as read and as an input; NaN if there is none. */
     seen(part: Part, key: string): number {
+        const w = this.seenAmount(part, key);
+        if (!w) return NaN;
+        const label = `${part.name}: ${key}`;
+        this.frames.at(-1)?.inputs?.set(label, { label, part, key, value: w.si, unit: w.unit?.text ?? '', status: 'stated', given: this.givenIn(part, key) });
+        return w.si;
+    }
+    /** The wider half of its ±, SI; 0 where none is written. */
+    seenHalf(part: Part, key: string): number {
+        const w = this.seenAmount(part, key);
+        return w ? Math.max(w.high - w.si, w.si - w.low) : 0;
+    }
+    /** The same where it is a word ('NaOH'). */
+    seenWord(part: Part, key: string): string | undefined {
+        this.noteText(part);
+        return part.entries.get(key)?.value?.text.trim() || undefined;
+    }
+    private seenAmount(part: Part, key: string): Amount | undefined {
         this.noteText(part);
         const entry = part.entries.get(key);
         const node = entry && !entry.broken ? entry.value?.list[0]?.[0] : undefined;
         const w = node && evaluate(node, this.resolver());
-        if (!w || isTrouble(w)) return NaN;
-        const label = `${part.name}: ${key}`;
-        this.frames.at(-1)?.inputs?.set(label, { label, part, key, value: w.si, unit: w.unit?.text ?? '', status: 'stated', given: this.givenIn(part, key) });
-        return w.si;
+        return !w || isTrouble(w) ? undefined : w;
     }
     /** Moles (per second) of a gas that was said as an amount or as a volume. */
     asGas(amount: Amount): number {

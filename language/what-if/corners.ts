@@ -1,6 +1,6 @@
 /**
  * The same rig at its corners: the coldest and the hottest day of the site, a quarter of the current, full and empty cylinder,
- * after three idle days. Told in one table, with what each corner breaks: findings that the rig as described does not have.
+ * after three idle days with what goes meanwhile. Told in one table, with what each corner breaks: findings that the rig as described does not have.
  */
 import { Supposed } from '../quantities/supposed.js';
 import { Workings, type Result } from '../quantities/workings.js';
@@ -60,10 +60,14 @@ const looks: readonly Look[] = [
     { name: 'empty cylinder', meaning: 'the store at the start of a filling', suppose: (w, s) => (first(w, 'cylinder') ? s : undefined) },
     { name: 'full cylinder', meaning: 'the store at its cut-off', suppose: (w, s) => (first(w, 'cylinder') ? s : undefined) },
     {
-        name: 'three idle days', meaning: 'started from the coldest air, water of seals and bubblers 9 mm lower', suppose: (w, s) => {
+        name: 'three idle days', meaning: 'started from the coldest air, water of seals and bubblers 9 mm lower, batteries as far down as they go by themselves', suppose: (w, s) => {
             for (const v of w.livePartsOf('bubbler')) lower(v, 'immersion', s);
             for (const v of w.livePartsOf('scrubber')) lower(v, 'immersion', s);
             for (const v of w.livePartsOf('seal')) lower(v, 'depth', s);
+            for (const v of w.livePartsOf('battery')) {
+                const left = v.maybeQ('charge-idle');
+                if (v.said('charge') && left === left) s.value(v.name, 'charge', left);
+            }
             return first(w, 'stack') ? s : undefined;
         },
     },
@@ -77,6 +81,8 @@ interface Line {
     readonly name: string;
     readonly kind: string;
     readonly quantity: string;
+    /** Of several parts the one on this side. */
+    readonly side?: 'hydrogen';
     /** Corners at which another number tells it. */
     readonly instead?: Partial<Record<Name, string>>;
 }
@@ -94,7 +100,14 @@ const lines: readonly Line[] = [
     { name: 'compressor delivers', kind: 'compressor', quantity: 'free-delivery', instead: { 'empty cylinder': 'free-delivery-start' } },
     { name: 'compressed gas', kind: 'compressor', quantity: 'discharge-temperature', instead: { 'hottest day': 'discharge-temperature-hot' } },
     { name: 'cylinder', kind: 'cylinder', quantity: 'cut-off', instead: { 'coldest day': 'pressure-cold', 'hottest day': 'pressure-hot' } },
+    { name: 'lost through walls', kind: 'stack', quantity: 'lost-idle' },
+    { name: 'lost by the cylinder', kind: 'cylinder', quantity: 'lost-idle' },
+    { name: 'gas shrinks', kind: 'column', side: 'hydrogen', quantity: 'shrinks-idle' },
+    { name: 'oxygen drawn in', kind: 'column', side: 'hydrogen', quantity: 'oxygen-idle' },
+    { name: 'battery left', kind: 'battery', quantity: 'charge-idle' },
 ];
+/** What only standing idle moves. The battery is the one of the rig as described: at its corner it is already supposed to be down. */
+const onlyIdle: ReadonlySet<string> = new Set(['lost-idle', 'shrinks-idle', 'oxygen-idle', 'charge-idle']);
 /** Corners at which a start is looked at: nothing has warmed up, so what needs hours has no meaning there. */
 const atStart: ReadonlySet<string> = new Set(['temperature', 'hydrogen-rate', 'bypass-share', 'hydrogen-in-oxygen', 'plug-energy-per-volume', 'starts-per-hour', 'free-delivery', 'discharge-temperature', 'cut-off']);
 /** What the fill of the cylinder moves. */
@@ -102,6 +115,7 @@ const withStore: ReadonlySet<string> = new Set(['free-delivery', 'discharge-temp
 const emptyMeansNothing: ReadonlySet<string> = new Set(['discharge-temperature', 'cut-off']);
 
 function hasMeaning(look: Name, quantity: string): boolean {
+    if (onlyIdle.has(quantity)) return look === 'three idle days';
     if (look === 'three idle days') return !atStart.has(quantity);
     if (look === 'full cylinder') return withStore.has(quantity);
     if (look === 'empty cylinder') return withStore.has(quantity) && !emptyMeansNothing.has(quantity);
@@ -127,11 +141,13 @@ export function cornersOf(workings: Workings, options: JudgeOptions = {}): Corne
         corners.push({ name: look.name, meaning: look.meaning, breaks: look.name === 'as described' ? [] : newly(before, judge(w, options)) });
     }
     const table = lines.flatMap(line => {
-        const part = first(workings, line.kind)?.part;
+        const parts = workings.livePartsOf(line.kind);
+        const part = (parts.find(v => line.side && v.paths.on(line.side).includes(v.name)) ?? parts[0])?.part;
         if (!part) return [];
         const results = looked.map(({ name }, i) => {
             const quantity = line.instead?.[name] ?? line.quantity;
-            return quantity !== line.quantity || hasMeaning(name, line.quantity) ? there[i]?.quantity(part, quantity) : undefined;
+            const from = onlyIdle.has(quantity) ? workings : there[i];
+            return quantity !== line.quantity || hasMeaning(name, line.quantity) ? from?.quantity(part, quantity) : undefined;
         });
         return results.some(r => r && r.value === r.value) ? [{ name: line.name, results }] : [];
     });

@@ -53,4 +53,16 @@ describe('a stack with its own curve', () => {
         expect(Math.abs(read(stack(251, 55, 'curve: 23.70 V at 251 A and 55 °C')).cell - 1.975)).toBeLessThan(0.002);
         expect(read(stack(251, 55, 'curve: 23.70 V at 251 A and 55 °C, 22 V at 300 A')).cell).toBe(read(stack(251, 55)).cell);
     });
+    it('carries the ± of its points, each for itself, and that of one instrument where they have none', () => {
+        const shares = (text: string, amperes: number) => {
+            const { workings } = analyseText(stack(amperes, 55, text), { today: '2026-06-15' });
+            return new Map(workings.quantity(workings.rig.parts.get('stack')!, 'volts-per-cell')!.spread.shares.map(s => [s.root.label, Math.abs(s.atHigh)] as const));
+        };
+        const some = shares(`curve: ${stated.replace('23.70 V', '23.70 V ± 0.6 V')}`, 251);
+        expect(some.get('volts as read, point 2')!).toBeCloseTo(0.05, 3);
+        // Far from that point it does nothing.
+        expect(shares(`curve: ${stated.replace('23.70 V', '23.70 V ± 0.6 V')}`, 447).get('volts as read, point 2') ?? 0).toBeLessThan(0.001);
+        // 0.5 % of 1.975 V.
+        expect(shares(curve, 251).get('voltmeter')!).toBeCloseTo(0.00988, 3);
+    });
 });

@@ -47,6 +47,23 @@ describe('the ± of a number', () => {
             expect(inside, n).toBeLessThan(0.995);
         }
     });
+    // A reading with its own ±, and a curve of which one point has one: nothing but the stack is asked, so a few lines do.
+    const bench = (more: string, rest = '') => `rig "R", running\nsite { place: outdoors   coldest: 5 °C   hottest: 30 °C }\nsupply { sort: bench   voltage: 60 V   current-limit: 12 A }\nlye { solute: KOH   strength: 28 wt% }\nseparator { material: composite }\nstack { cells: 12   wetted: 100 x 120 mm   gap: 2 mm   port: 1 of 5 mm, 60 mm long   ${more} }\n${rest}\n`;
+    it.each([
+        ['a reading', bench('', 'reading one { date: 2026-05-04   stack.current: 10 A ± 0.5 A   stack.voltage: 24.6 V ± 0.4 V   stack.temperature: 50 °C ± 3 K }')],
+        ['a curve', bench('curve: 22.8 V ± 0.5 V at 4 A and 50 °C, 24.6 V ± 0.3 V at 10 A ± 0.3 A, 25.4 V at 14 A')],
+    ])('covers what drawing the ± of instruments gives: %s', (_, text) => {
+        const { workings, rig } = analyseText(text, { today: '2026-06-15' });
+        const r = result(workings, 'stack.volts-per-cell');
+        const roots = workings.rootsOf(r).filter(root => root.label.includes('as read') || root.label.includes('meter'));
+        expect(roots.length).toBeGreaterThan(2);
+        const draw = draws(11);
+        const values = Array.from({ length: 300 }, () => result(new Workings(rig, undefined, roots.reduce((s, root) => root.at(s, draw()), new Supposed())), 'stack.volts-per-cell').value).sort((a, b) => a - b);
+        const alone = r.spread.shares.filter(s => roots.some(root => root.key === s.root.key));
+        const half = Math.sqrt(alone.reduce((sum, s) => sum + ((s.atHigh - s.atLow) / 2) ** 2, 0));
+        expect(half).toBeGreaterThan(0.01);
+        expect(Math.abs((quantile(values, 0.975) - quantile(values, 0.025)) / 2 - half)).toBeLessThan(BENT * half);
+    });
     it('is the sum of squares where the law is a product', () => {
         // GUM (JCGM 100:2008, 5.1.2 and 5.1.6): relative half widths of a product add as squares.
         const { workings } = analyseText('rig "R", drawn\ncompressor { displacement: 20 cm3 ± 3 %   speed: 1400 rpm ± 4 % }\n');

@@ -62,6 +62,8 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
             fillTemperature: [293, 290, 1e5, 10e5, 1.4],
         burstEnergy: [0.027, 10e5, 1e5, 1.4], pressureAtTemperature: [10e5, 293, 313], absolutePressure: [1e5, 1e5],
         afterPressureCycles: [0.2, 3, 3], afterSweep: [0.2, 3],
+        stageRatio: [10, 2], stageSuctions: [300, 310, 3, 2, 1.3], stagedWork: [300, 310, 10, 2, 1.3],
+        pressuresInSeries: [[(from: number) => 3 * from, (from: number) => from], 1e5, 10e5],
     },
     crossover: {
         solubility: ['hydrogen', 'KOH', 0.3, 330], diffusivity: ['hydrogen', 'KOH', 0.3, 330],
@@ -119,7 +121,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
             lyeFreezingPoint: ['KOH', 0.3],
         saturationStrength: ['KOH', 300], heatOfSolution: ['KOH', 0.3], mixingRise: ['KOH', 0.3, 293],
     },
-    permeation: { permeationFlow: [1e-15, 1, 1e-4, 1e5], permeationWarmth: [310, 300], fromBarrer: [10] },
+    permeation: { permeationFlow: [1e-15, 1, 1e-4, 1e5], permeationThroughTube: [1e-15, 1, 6e-3, 9e-3, 1e5], permeationWarmth: [310, 300], fromBarrer: [10] },
     polarisation: {
         exchangeCurrent: [cell.anode.low, 330], tafelSlope: [330, 0.5], overvoltage: [cell.anode, 1000, 330],
             macMullinFromPorosity: [0.5],

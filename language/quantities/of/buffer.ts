@@ -41,7 +41,7 @@ function drawPair(q: View): { low: number; high: number } | undefined {
 const inflow = (q: View) => gasVolume(q.the('stack')?.q('hydrogen-rate') ?? NaN, ROOM, airPressureOf(q));
 /** What the compressor draws at the start of a fill, m³/s at 20 °C and the air's pressure; NaN without one. */
 const outflow = (q: View) => {
-    const compressor = q.the('compressor');
+    const compressor = q.paths.after(q.name, 'hydrogen').map(n => q.other(n)).find(v => v?.kind === 'compressor') ?? q.the('compressor');
     return compressor ? gasVolume(compressor.q('free-delivery-start'), ROOM, airPressureOf(q)) : NaN;
 };
 const used = (q: View) => q.q('usable');

@@ -2,11 +2,12 @@
 import { LOWER_HEATING_VALUE, MOLAR_MASS, OXYGEN_IN_AIR } from '../../physics/constants.js';
 import { burstEnergy } from '../../physics/compression.js';
 import { holeFlow, reliefVolumeOfGas, tubeDrop } from '../../physics/flow.js';
-import { gasMoles, gasVolume } from '../../physics/gas-volume.js';
+import { gasVolume } from '../../physics/gas-volume.js';
 import { gasViscosity, heatCapacityRatio, idealGasDensity } from '../../physics/gases.js';
 import { hydrogenHeatRatio, hydrogenMoles } from '../../physics/hydrogen.js';
 import { defineQuantity } from '../define.js';
 import { ENTRY_AND_EXIT } from '../heads.js';
+import { mostDelivered } from './compressor.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
@@ -54,10 +55,9 @@ export default [
     } }),
     defineQuantity({ name: 'capacity', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'The same as capacity-hydrogen.', formula: 'as capacity-hydrogen', source: 'as capacity-hydrogen', work: q => q.q('capacity-hydrogen') }),
     defineQuantity({ name: 'worst-inflow', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Most that can come in on its side by the compressor running at full speed.', formula: 'swept volume at the pressure and the coldest of the site, 20 °C at most', source: 'ideal gas', work: q => {
-        const compressor = q.the('compressor');
+        const compressor = q.paths.before(q.name, 'hydrogen').map(n => q.other(n)).find(v => v?.kind === 'compressor');
         // Cold gas is denser: the most comes in on the coldest day.
-        const drawn = Math.min(ROOM, q.the('site')?.maybe('coldest', ROOM) ?? ROOM);
-        return compressor && q.paths.before(q.name, 'hydrogen').includes(compressor.name) ? gasMoles(compressor.q('displacement-flow'), drawn, air(q)) : NaN;
+        return compressor ? mostDelivered(compressor, Math.min(ROOM, q.the('site')?.maybe('coldest', ROOM) ?? ROOM)) : NaN;
     } }),
     defineQuantity({ name: 'back-pressure', of: 'relief-valve', measure: 'pressure', unit: 'bar', meaning: 'Pressure that builds up in its outlet line at full flow.', formula: 'friction in the outlet pipe', source: 'Blasius', work: q => {
         const bore = q.num('outlet');

@@ -14,7 +14,9 @@ function balloonVolume(q: View): number {
     return stated === stated ? stated : ballVolume(q.num('diameter'));
 }
 /** kg/s of water with which the hydrogen of the stack is saturated at 20 °C and the air's pressure. */
-const carried = (q: View) => vapourFlow(q.the('stack')?.q('hydrogen-rate') ?? NaN, saturationPressure(ROOM), airPressureOf(q));
+const carried = (q: View, over = 0) => vapourFlow(q.the('stack')?.q('hydrogen-rate') ?? NaN, saturationPressure(ROOM), airPressureOf(q) + over);
+/** J for each m³ of hydrogen (0 °C, dry) by all compressors together, as far as it is known. */
+const pressing = (q: View) => q.all('compressor').filter(c => !q.paths.on('oxygen').includes(c.name)).reduce((sum, c) => sum + c.maybeQ('energy-per-volume', 0), 0);
 /** kg of water for each kg of desiccant after which it is changed: half of what makers' pages state. */
 const TAKEN_AT_CHANGE = 0.1;
 
@@ -27,15 +29,13 @@ export default [
         const p = q.maybe('power');
         return p === p ? p : q.num('flow') * LOWER_HEATING_VALUE * q.num('efficiency');
     } }),
-    defineQuantity({ name: 'round-trip', of: 'fuel-cell', measure: 'fraction', meaning: 'Electrical energy out over energy at the plug, compressor counted.', formula: 'efficiency x 3.00 kWh/m³ / energy at the plug', source: 'CODATA Key Values', work: q => q.num('efficiency') * LOWER_HEATING_VALUE * MOLES_PER_NORMAL_CUBIC_METRE / ((q.the('stack')?.q('plug-energy-per-volume') ?? NaN) + (q.the('compressor')?.maybeQ('energy-per-volume', 0) ?? 0)) }),
+    defineQuantity({ name: 'round-trip', of: 'fuel-cell', measure: 'fraction', meaning: 'Electrical energy out over energy at the plug, compressors counted.', formula: 'efficiency x 3.00 kWh/m³ / energy at the plug', source: 'CODATA Key Values', work: q => q.num('efficiency') * LOWER_HEATING_VALUE * MOLES_PER_NORMAL_CUBIC_METRE / ((q.the('stack')?.q('plug-energy-per-volume') ?? NaN) + pressing(q)) }),
     defineQuantity({ name: 'water-taken', of: 'dryer', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that gas saturated at 20 °C leaves in it.', formula: 'hydrogen x saturation; after a compressor only what the pressed gas still holds', source: 'IAPWS', work: q => {
-        const compressor = q.the('compressor');
-        const pressed = compressor && q.paths.before(q.name, 'hydrogen').includes(compressor.name);
-        return carried(q) / (pressed ? compressor.q('pressure-ratio') : 1);
+        const compressor = q.paths.before(q.name, 'hydrogen').map(n => q.other(n)).find(v => v?.kind === 'compressor');
+        return compressor ? carried(q, compressor.q('draws-at')) / compressor.q('pressure-ratio') : carried(q);
     } }),
     defineQuantity({ name: 'hours-to-full', of: 'dryer', measure: 'time', unit: 'h', meaning: 'Running hours until the desiccant has taken a tenth of its mass: change it by then.', formula: '0.1 x mass / water taken', source: 'makers\' pages, half of what they state', shownAt: 'mass', shownAs: 'lasts', work: q => TAKEN_AT_CHANGE * q.num('mass') / q.q('water-taken') }),
-    defineQuantity({ name: 'water-dropped', of: 'compressor', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that turns liquid when gas saturated at 20 °C is pressed to the cut-off and cools again.', formula: 'saturation at the air pressure - saturation at the pressed', source: 'IAPWS; Dalton', work: q => carried(q) * (1 - 1 / q.q('pressure-ratio')) }),
-    defineQuantity({ name: 'electricity-cost', of: 'budget', measure: 'money-per-gas', meaning: 'Electricity for each m³ of hydrogen (0 °C, dry), stack and compressor.', formula: 'energy at the plug x tariff', source: 'definition', shownAt: 'tariff', shownAs: '', work: q => ((q.the('stack')?.q('plug-energy-per-volume') ?? NaN) + (q.the('compressor')?.maybeQ('energy-per-volume', 0) ?? 0)) * q.num('tariff') }),
+    defineQuantity({ name: 'electricity-cost', of: 'budget', measure: 'money-per-gas', meaning: 'Electricity for each m³ of hydrogen (0 °C, dry), stack and compressors.', formula: 'energy at the plug x tariff', source: 'definition', shownAt: 'tariff', shownAs: '', work: q => ((q.the('stack')?.q('plug-energy-per-volume') ?? NaN) + pressing(q)) * q.num('tariff') }),
     defineQuantity({ name: 'parts-total', of: 'budget', measure: 'money', meaning: 'All prices in the text and what else is stated.', formula: 'sum', source: 'as stated', work: q => {
         let sum = q.maybe('other', 0);
         for (const v of q.every()) sum += v.maybe('price', 0);

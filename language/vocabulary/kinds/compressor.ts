@@ -1,5 +1,5 @@
 import { controlProperties as control } from '../control-properties.js';
-import { facts, kind, quantity, slot, text, words, yesNo } from '../define.js';
+import { count, facts, kind, quantity, slot, text, words, yesNo } from '../define.js';
 
 export default kind({
     name: 'compressor',
@@ -12,6 +12,12 @@ export default kind({
             'How it is built. In a hermetic one the motor stands in the gas; in an open one gas passes the piston into the crankcase.', { neverAssumed: true }),
         displacement: quantity('volume', 'Volume swept in one turn. With the speed it sets how much it can draw.', { usual: '1 cm3..100 cm3', unit: 'cm3', example: '${1:10 cm3}', fact: true }),
         speed: quantity('frequency', 'Turns per minute under load.', { assume: ['2900 rpm', 'a two-pole motor on 50 Hz mains', '± 2 %'], usual: '200 rpm..6000 rpm', unit: 'rpm' }),
+        stages: count('Stages in which it presses, one after the other, each drawing what the one before delivers. Its displacement is then that of the first; the others are taken to be sized so that each presses by the same ratio at the cut-off.', {
+            assume: ['1', 'nothing said'], usual: '1..5', fact: true,
+        }),
+        'cooled-to': quantity('temperature', 'Temperature down to which the gas is cooled before the next stage, or before the next compressor on its way; none if nothing cools it there.', {
+            assume: ['20 °C', 'a length of bare tube in the room', '± 10 K'], usual: '0 °C..90 °C',
+        }),
         clearance: quantity('number', 'Volume left at the end of a stroke, as a share of the swept volume. The gas left there expands again and takes room from fresh gas.', {
             assume: ['0.05', 'small piston machines lie near it', '± 0.02'], usual: '0.01..0.15', positive: true,
         }),

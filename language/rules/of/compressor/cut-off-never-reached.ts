@@ -21,6 +21,13 @@ export default defineRule({
         const off = store?.maybeQ('cut-off') ?? NaN;
         if (!cut || off !== off) return;
         const most = v.maybe('max-pressure');
+        // One that presses into another sees the pressure between them, and what all reach together is told of the last.
+        const between = v.paths.between(v.name, store.name, 'hydrogen').some(n => v.other(n)?.kind === 'compressor');
+        if (between) {
+            const there = v.maybeQ('presses-to');
+            if (there > most) tell({ at: v.at('max-pressure'), message: `${show(there, 'bar')} settle behind ${v.name} at the cut-off; it is made for ${show(most, 'bar')}.`, related: [{ span: cut.device.at(cut.key), message: 'the cut-off' }] });
+            return;
+        }
         const small = v.word('sort') === 'diaphragm' && most !== most;
         const stall = small ? DIAPHRAGM_REACHES : v.maybeQ('stall-pressure');
         const limit = Math.min(most === most ? most : Infinity, stall === stall ? stall : Infinity);

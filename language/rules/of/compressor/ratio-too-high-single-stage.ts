@@ -1,5 +1,9 @@
 import { defineRule } from '../../define.js';
+import { defined, setValue } from '../../fixes.js';
 import { digits, show } from '../../../units/format.js';
+
+/** The most to which one stage presses well. */
+const MOST = 8;
 
 export default defineRule({
     name: 'ratio-too-high-single-stage',
@@ -10,10 +14,19 @@ export default defineRule({
     source: '8 to one, 40 % of the swept volume: common practice, no source',
     on: 'compressor',
     check(v, tell) {
-        const ratio = v.maybeQ('pressure-ratio');
-        if (!(ratio > 8)) return;
+        const ratio = v.maybeQ('stage-ratio');
+        if (!(ratio > MOST)) return;
         const share = v.maybeQ('volumetric-efficiency');
         const hot = v.maybeQ('discharge-temperature') > 408.16;
-        tell({ at: v.at(), severity: share < 0.4 || hot ? 'warning' : 'hint', message: `${digits(ratio, 2)} to one in a single stage: about ${show(share, '%', 2)} of the swept volume leaves as fresh gas at the cut-off.` });
+        const stages = v.num('stages');
+        const whole = v.q('pressure-ratio');
+        const enough = Math.ceil(Math.log(whole) / Math.log(MOST));
+        // Of one that stands there nobody can change how it was built.
+        const fix = v.said('stages') || tell.reached('built') ? undefined : setValue(v, 'stages', `${enough}`, `Plan ${enough} stages, ${digits(whole ** (1 / enough), 2)} to one each`);
+        tell({
+            at: v.at(stages > 1 ? 'stages' : undefined), severity: share < 0.4 || hot ? 'warning' : 'hint',
+            message: `${digits(ratio, 2)} to one in ${stages > 1 ? `each of ${stages} stages` : 'a single stage'}: about ${show(share, '%', 2)} of the swept volume leaves as fresh gas at the cut-off.`,
+            fixes: defined(fix),
+        });
     },
 });

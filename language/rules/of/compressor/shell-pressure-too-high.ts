@@ -2,6 +2,9 @@ import { defineRule } from '../../define.js';
 import { reliefsOf } from '../../relief.js';
 import { show } from '../../../units/format.js';
 
+/** Pa: below it a shell on the suction side is not worth asking for. Common practice, no source. */
+const SOFT = 0.5e5;
+
 export default defineRule({
     name: 'shell-pressure-too-high',
     family: 'compressor',
@@ -12,8 +15,16 @@ export default defineRule({
     guardsLife: true,
     on: 'compressor',
     check(v, tell) {
-        if (v.word('sort') !== 'hermetic-rotary' || !v.paths.mediaOf(v.name).has('hydrogen')) return;
+        const sort = v.word('sort');
+        if ((sort !== 'hermetic-rotary' && sort !== 'hermetic-reciprocating') || !v.paths.mediaOf(v.name).has('hydrogen')) return;
         const rating = v.maybe('shell-rating');
+        if (sort === 'hermetic-reciprocating') {
+            const drawn = v.maybeQ('draws-at');
+            if (!(drawn > SOFT)) return;
+            if (rating !== rating) tell.cannotCheck(v, 'shell-rating', `whether the shell of ${v.name} bears the ${show(drawn, 'bar')} at which it draws`);
+            else if (rating < drawn) tell({ at: v.at('shell-rating'), message: `The shell of ${v.name} stands at the pressure at which it draws and bears ${show(rating, 'bar')}; ${show(drawn, 'bar')} stand there at the cut-off.` });
+            return;
+        }
         const store = v.all('cylinder').find(c => v.paths.route(v.name, c.name, 'hydrogen'));
         if (!store) return;
         const reliefs = reliefsOf(store).open.map(r => r.maybe('set')).filter(p => p === p);
