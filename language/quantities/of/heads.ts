@@ -18,7 +18,7 @@ const TESTED_AT = 298.15;
 const LEFT_TO_DRIVE = 0.5;
 
 /** The gas that passes a part; undefined if none does, hydrogen where both do. */
-function gasOf(v: View): 'hydrogen' | 'oxygen' | undefined {
+export function gasOf(v: View): 'hydrogen' | 'oxygen' | undefined {
     const media = v.paths.mediaOf(v.name);
     return media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
 }
