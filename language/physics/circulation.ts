@@ -20,6 +20,18 @@ export function gasFraction(gasSpeed: number, liquidSpeed: number, distribution:
     return fraction > 1 || fraction < 0 ? 1 : fraction;
 }
 
+/**
+ * Rise of a bubble so small that it behaves like a rigid ball: of lye, up to about a quarter of a millimetre.
+ *
+ * @param diameter   m
+ * @param density    kg/m³, of the liquid
+ * @param viscosity  Pa·s
+ * @returns m/s. Source: [stokes-1851]
+ */
+export function fineBubbleRise(diameter: number, density: number, viscosity: number): number {
+    return density * GRAVITY * diameter * diameter / (18 * viscosity);
+}
+
 /** Factor of the rise of a bubble in a swarm [harmathy-1960]. */
 const HARMATHY = 1.53;
 /** Factor of the rise of a bubble that fills an upright tube [zuber-findlay-1965]. */

@@ -415,6 +415,11 @@ export const references = {
         'The viscosity of gases and molecular force',
         'viscosity of gases', 'from memory',
     ),
+    'stokes-1851': source(
+        'Stokes G. G.', 1851,
+        'On the effect of the internal friction of fluids on the motion of pendulums, Trans. Cambridge Phil. Soc. 9, 8-106',
+        'slow rise of a small ball', 'from memory',
+    ),
     'symes-2013': source(
         'Symes D., Al-Duri B., Bujalski W., Dhir A.', 2013,
         'Int. J. Low-Carbon Technologies',

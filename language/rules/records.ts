@@ -17,3 +17,15 @@ export function lastPassed(v: View): string | undefined {
 export function monthsBetween(from: string | undefined, to: string | undefined): number {
     return from && to ? (Date.parse(to.slice(0, 10)) - Date.parse(from.slice(0, 10).padEnd(10, '-01'))) / MONTH : NaN;
 }
+
+/** Records by their date, oldest first: dates are ISO, so they sort as text; one without a date counts as older than all. */
+function byDate(records: readonly View[]): View[] {
+    const date = (r: View) => r.word('date') ?? '';
+    return [...records].sort((a, b) => (date(a) < date(b) ? -1 : date(a) > date(b) ? 1 : 0));
+}
+export function newest(records: readonly View[]): View | undefined {
+    return byDate(records).at(-1);
+}
+export function oldest(records: readonly View[]): View | undefined {
+    return byDate(records)[0];
+}

@@ -1,5 +1,5 @@
 /** Lye that goes round: how much the gas lifts, how warm it gets on its way, and what goes on after a stop. */
-import { thermosiphonFlow } from '../../physics/circulation.js';
+import { fineBubbleRise, thermosiphonFlow } from '../../physics/circulation.js';
 import { lyeDensity, lyeHeatCapacity, lyeViscosity } from '../../physics/lye.js';
 import { findRoot } from '../../physics/root.js';
 import { defineQuantity } from '../define.js';
@@ -43,6 +43,8 @@ function afterStop(q: View): number {
     );
     return findRoot(f => driven(f) - f, LEAST, MOST, LEAST);
 }
+/** m, bubbles that smooth plates let go of in strong lye: usual, from memory. */
+const FINE_BUBBLE = 0.2e-3;
 /** Loss factors of entries, exits and bends once round; textbook. m³/s between which the flow of a warm loop is looked for. */
 const BENDS = 7;
 const LEAST = 1e-9;
@@ -53,4 +55,12 @@ export default [
     defineQuantity({ name: 'lye-flow-oxygen', of: 'stack', measure: 'flow', unit: 'L/min', meaning: 'The same on the oxygen side: half of the gas, and so less lye.', formula: lift, source, work: q => flow(q, 'oxygen') }),
     defineQuantity({ name: 'lye-rise', of: 'stack', measure: 'temperature-difference', meaning: 'How much warmer lye leaves a cell than it came in, on the side with less flow. All cells of a side share its flow alike.', formula: 'half of the heat / (flow x density x heat capacity)', source, work: rise }),
     defineQuantity({ name: 'lye-flow-stopped', of: 'stack', measure: 'flow', unit: 'L/min', meaning: 'Lye that warmth alone sends past a coil in the column when the current has just been switched off.', formula: 'density difference x g x height between the middles of cells and column = friction; cooled by what the coil takes', source: 'Hagen-Poiseuille; Blasius', work: afterStop }),
+    defineQuantity({ name: 'down-speed', of: 'column', measure: 'speed', unit: 'mm/s', meaning: 'Speed at which the lye sinks in this column on its way back to the stack.', formula: 'lye flow of its side / cross-section', source: 'definition', work: q => {
+        const side = q.paths.on('hydrogen').includes(q.name) ? 'hydrogen' : 'oxygen';
+        return (q.the('stack')?.q(`lye-flow-${side}`) ?? NaN) / (Math.PI / 4 * q.num('bore') ** 2);
+    } }),
+    defineQuantity({ name: 'fine-bubble-rise', of: 'column', measure: 'speed', unit: 'mm/s', meaning: 'Speed at which a bubble of 0.2 mm rises in the warm lye. Lye that sinks faster takes such bubbles along.', formula: 'density x g x diameter² / (18 x viscosity)', source: 'Stokes 1851', work: q => {
+        const lye = q.the('lye');
+        return lye ? fineBubbleRise(FINE_BUBBLE, lye.q('density'), lye.q('viscosity')) : NaN;
+    } }),
 ];

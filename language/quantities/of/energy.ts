@@ -17,4 +17,5 @@ export default [
         return s ? (q.q('power') + i * i * s.leads + i * s.diodes) / s.efficiency : NaN;
     } }),
     defineQuantity({ name: 'plug-energy-per-volume', of: 'stack', measure: 'energy-per-gas', unit: 'kWh/m3', meaning: 'Energy at the plug for each m³ of hydrogen (0 °C, dry).', formula: 'plug power / hydrogen rate', source: 'definition', work: q => q.q('plug-power') / (q.q('hydrogen-rate') / MOLES_PER_NORMAL_CUBIC_METRE) }),
+    defineQuantity({ name: 'ripple-loss', of: 'stack', measure: 'fraction', meaning: 'Energy that pulses of the current cost above smooth current with the same mean, as a share of the power of the stack. Gas follows the mean, the loss in the lye the RMS.', formula: '(form factor² - 1) x volts lost in lye, separator and bubbles / volts per cell', source: 'Joule', work: q => (q.q('form-factor') ** 2 - 1) * (q.q('ohmic-voltage') + q.q('bubble-voltage')) / q.q('volts-per-cell') }),
 ];

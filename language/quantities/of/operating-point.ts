@@ -87,7 +87,8 @@ export default [
     }),
     defineQuantity({ name: 'power', of: 'stack', measure: 'power', meaning: 'Electrical power into the stack.', formula: 'voltage x current', source: 'definition', work: q => q.q('voltage') * q.q('current') }),
     defineQuantity({
-        name: 'form-factor', of: 'stack', measure: 'number', meaning: 'RMS over mean of the stack current: 1 for smooth current. Gas follows the mean, heat the RMS.', formula: 'rectified sine into a clamp', source: 'closed form', work: q => at(q, p => p.formFactor),
+        name: 'form-factor', of: 'stack', measure: 'number', meaning: 'RMS over mean of the stack current: 1 for smooth current. Gas follows the mean, heat the RMS.', formula: 'as the supply states it; else rectified sine into a clamp', source: 'closed form',
+        work: q => at(q, p => q.all('supply').find(s => s.name === q.model(sourceModel)?.part)?.maybe('form-factor', p.formFactor) ?? p.formFactor),
     }),
     defineQuantity({
         name: 'current-cold', of: 'stack', measure: 'current', meaning: 'Current in the first minutes of a start on the coldest day of the site.', formula: solvedTogether, source: model,

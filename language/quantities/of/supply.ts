@@ -11,6 +11,8 @@ import type { View } from '../view.js';
 const JUNCTION_TO_SINK = 1.1;
 /** J, what may stay in a capacitor. Common practice, no source. */
 const HARMLESS_ENERGY = 1;
+/** Crest of the first surge over the rated current. Common practice, no source. */
+const INRUSH = { toroid: 20, stacked: 10 };
 /** Below this a form factor is that of smooth current. */
 const SMOOTH = 1.0001;
 
@@ -90,6 +92,7 @@ export default [
         const stated = q.maybe('secondary-current');
         return stated === stated ? stated : q.num('power') / q.num('secondary');
     } }),
+    defineQuantity({ name: 'inrush', of: 'transformer', measure: 'current', meaning: 'Crest of the first surge from the mains when it is switched on at a bad moment: the iron saturates.', formula: 'rated power / mains voltage x 20 for a toroid, x 10 for stacked iron', source: 'toroids 15 to 25 times the rated current, stacked iron about half: common practice, no source', work: q => (q.word('sort') === 'toroid' ? INRUSH.toroid : INRUSH.stacked) * q.num('power') / q.num('mains.voltage') }),
     defineQuantity({ name: 'loss', of: 'rectifier', measure: 'power', meaning: 'Heat that its diodes make.', formula: 'diodes in the way x drop x current', source: 'textbook', work: q => diodes(q) * q.num('forward-drop') * stackCurrent(q) }),
     defineQuantity({ name: 'junction-temperature', of: 'rectifier', measure: 'temperature', meaning: 'Temperature inside the diodes on the hottest day.', formula: 'hottest + loss x (sink + junction to sink)', source: 'data sheet relation', shownAt: 'sink', shownAs: 'junction', work: q => (q.the('site')?.num('hottest') ?? NaN) + q.q('loss') * (q.num('sink') + q.maybe('junction-to-sink', JUNCTION_TO_SINK)) }),
     defineQuantity({ name: 'peak-inverse', of: 'rectifier', measure: 'voltage', meaning: 'Reverse voltage that each diode sees without load.', formula: 'crest (bridge), twice the crest of a half (centre tap)', source: 'textbook', work: q => (circuit(q) === 'centre-tap' ? 2 : 1) * crest(q) }),

@@ -17,6 +17,7 @@ export default kind({
         drop: quantity('pressure', 'How much the pressure fell in that time.', { fact: true, example: '${1:0.02 kPa}' }),
         limit: quantity('pressure', 'Largest drop that counts as passed. Worked out from the rig if not said.', { example: '${1:0.05 kPa}' }),
         temperature: quantity('temperature', 'Temperature during the test, from start to end: 18..19 °C. A small change of it looks like a leak, or hides one.', { fact: true, example: '${1:18..19 °C}' }),
+        'level-change': quantity('length', 'How far the level of the pressed side moved in that time: lye that seeps through a separator, or gas that breaks through it.', { fact: true, positive: false, unit: 'mm', usual: '0 mm..500 mm', example: '${1:4 mm}' }),
         oxygen: quantity('fraction', 'Share of oxygen found in the hydrogen.', { fact: true, usual: '0 %..25 %', example: '${1:0.2 %}' }),
         hydrogen: quantity('fraction', 'Share of hydrogen found in the oxygen.', { fact: true, usual: '0 %..80 %', example: '${1:0.5 %}' }),
         'lifts-at': quantity('pressure', 'Pressure at which a relief opened.', { fact: true, example: '${1:13 bar}' }),

@@ -18,6 +18,7 @@ export default kind({
         wire: quantity('area', 'Copper section of the secondary wire.', { usual: '0.2 mm2..100 mm2', example: '${1:6 mm2}' }),
         'mean-turn': quantity('length', 'Length of one turn of the secondary, in the middle of its winding.', { usual: '50 mm..1000 mm', example: '${1:240 mm}' }),
         'insulated-from-core': yesNo('A winding added by hand is insulated from core and primary. Asked of every rewound one: the wet stack hangs on it.', { fact: true, neverAssumed: true }),
+        'soft-start': yesNo('Something limits its inrush when it is switched on: a resistor that is bridged a moment later, or a thermistor.', {}),
         duty: quantity('fraction', 'Share of ten minutes that it may be loaded. Welder and appliance cores are below 100 %, and a rig runs for hours.', { assume: ['100 %', 'made for continuous use unless its plate says less'], usual: '5 %..100 %' }),
         ...driven,
     },

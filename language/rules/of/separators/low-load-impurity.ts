@@ -8,6 +8,7 @@ export default defineRule({
     summary: 'At the lowest current allowed, what leaks through the separators spoils the gas.',
     why: 'The leak stays as it is while the gas that dilutes it shrinks. Running far under load was part of a fatal tank burst.',
     source: '2 % hydrogen in oxygen as a trip: customary, from memory; told from half of the trips on, since the model is within a factor of three (Trinke 2018, Schalenbach 2016)',
+    under: ['mixed-lye-return'],
     on: 'stack',
     check(v, tell) {
         const h = v.q('hydrogen-in-oxygen-low');
