@@ -410,15 +410,15 @@ export const references = {
         'Table of solubilities, ic.unicamp.br',
         'solubility of NaOH', 'read',
     ),
-    sutherland: source(
-        'Sutherland W.', 1893,
-        'The viscosity of gases and molecular force',
-        'viscosity of gases', 'from memory',
-    ),
     'stokes-1851': source(
         'Stokes G. G.', 1851,
         'On the effect of the internal friction of fluids on the motion of pendulums, Trans. Cambridge Phil. Soc. 9, 8-106',
         'slow rise of a small ball', 'from memory',
+    ),
+    sutherland: source(
+        'Sutherland W.', 1893,
+        'The viscosity of gases and molecular force',
+        'viscosity of gases', 'from memory',
     ),
     'symes-2013': source(
         'Symes D., Al-Duri B., Bujalski W., Dhir A.', 2013,

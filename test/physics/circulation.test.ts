@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-    circuitDrop, circuitFlow, gasFraction, riserDrive, slugDrift, thermosiphonFlow,
+    circuitDrop, circuitFlow, fineBubbleRise, gasFraction, riserDrive, slugDrift, thermosiphonFlow,
 } from '../../language/physics/circulation.js';
 import { tubeDrop } from '../../language/physics/flow.js';
 import { near, nearly } from './near.js';
@@ -9,6 +9,14 @@ describe('gas in rising liquid', () => {
     it('no gas, no share', () => expect(gasFraction(0, 0.1, 1.2, 0.2)).toBe(0));
     it('drift of long bubbles: 0.35·√(g·bore)', () => {
         near(slugDrift(0.0254), 0.1747, 1e-4);
+    });
+});
+
+describe('fine bubbles', () => {
+    // Stokes by hand for water of 20 °C: 998.2 · 9.80665 · 1e-8 / (18 · 1.0016e-3).
+    it('0.1 mm in water rises 5.4 mm/s, twice as wide four times as fast', () => {
+        near(fineBubbleRise(1e-4, 998.2, 1.0016e-3), 5.43e-3, 1e-5);
+        nearly(fineBubbleRise(2e-4, 998.2, 1.0016e-3), 4 * fineBubbleRise(1e-4, 998.2, 1.0016e-3), 1e-12);
     });
 });
 

@@ -44,7 +44,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         leakPastPlate: [10, law, 5],
     },
     circulation: {
-        gasFraction: [0.05, 0.1, 1.2, 0.2], bubbleDrift: [0.07, 1000, 1], slugDrift: [0.02], liftPressure: [0.2, 0.4, 1200],
+        gasFraction: [0.05, 0.1, 1.2, 0.2], bubbleDrift: [0.07, 1000, 1], fineBubbleRise: [1e-4, 1000, 1e-3], slugDrift: [0.02], liftPressure: [0.2, 0.4, 1200],
         circuitDrop: [1e-5, passages, 1200, 1e-3], circuitFlow: [line, rise, 100], riserDrive: [riser, 5e-5, 1e-5],
             liftedFlow: [riser, 5e-5],
         loopFlow: [{ riser, cellArea: 2e-3, cellHeight: 0.1, clear: passages, mixed: passages }, 5e-5],
