@@ -19,7 +19,7 @@ export default defineRule({
         if (!(made < 0.95 * wanted)) return;
         tell({
             at: v.at('wanted'),
-            message: `In ${show(hours, 'h/day')} the stack makes about ${show(made, 'L/day')}; ${show(wanted, 'L/day')} is wanted.`,
+            message: `In ${show(hours, 'h/day')} the stack makes about ${show(made, 'NL/day')}; ${show(wanted, 'NL/day')} is wanted.`,
             related: [{ span: v.the('routine')!.at('hours'), message: 'how long it runs' }],
         });
     },
