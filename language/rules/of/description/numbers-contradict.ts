@@ -7,7 +7,7 @@ export default defineRule({
     severity: 'error',
     summary: 'Numbers that say the same thing in two ways do not agree.',
     why: 'One of them is wrong, and what is worked out from the wrong one is wrong as well.',
-    source: 'identities: power = voltage x current, area = width x height, volume = area x height; Young-Laplace for pores',
+    source: 'identities: power = voltage x current, area = width x height, volume = area x height; volume of a ball; Young-Laplace for pores',
     on: 'rig',
     check(v, tell) {
         const apart = (a: number, b: number, share: number) => Math.abs(a - b) > share * Math.max(Math.abs(a), Math.abs(b));
@@ -42,6 +42,17 @@ export default defineRule({
                     at: t.at('bore'),
                     message: `${t.name}: its size leaves a bore of ${show(bore, 'mm')}; ${show(t.maybe('bore'), 'mm')} is stated.`,
                     related: [{ span: t.at('size'), message: 'the size' }],
+                });
+            }
+        }
+        for (const b of v.all('balloon')) {
+            const ball = b.maybeQ('ball-volume');
+            // Less than a ball is a disc or a pillow; more than a ball no width can hold.
+            if (b.said('volume') && b.maybe('volume') > 1.05 * ball) {
+                tell({
+                    at: b.at('volume'),
+                    message: `A ball ${show(b.maybe('diameter'), 'm')} wide holds ${show(ball, 'L')}, and nothing of that width holds more; ${show(b.maybe('volume'), 'L')} is stated.`,
+                    related: [{ span: b.at('diameter'), message: 'the width' }],
                 });
             }
         }
