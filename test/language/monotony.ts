@@ -56,6 +56,10 @@ export const trends: readonly Trend[] = [
     { quantity: 'stack.worst-cell-current', input: 'stack.port', over: lengths, goes: 'up', with: driven },
     { quantity: 'stack.port-resistance', input: 'stack.port', over: bores, goes: 'down', with: driven },
     { quantity: 'stack.port-resistance', input: 'stack.temperature', over: warmth, goes: 'down', with: driven },
+    // Gas line
+    { quantity: 'bubbler.water-caught', input: 'supply.current-limit', over: amperes, goes: 'up', with: driven },
+    { quantity: 'bubbler.sucked-back', input: 'column.bore', over: millimetres(50, 70, 90, 120), goes: 'up', with: driven },
+    { quantity: 'tube.seepage', input: 'tube.length', over: ['0.5 m', '1 m', '2 m', '5 m'], goes: 'up', with: { 'tube.size': '12x2 mm', 'tube.material': 'PVC' } },
     // Lye
     { quantity: 'lye.conductivity', input: 'stack.temperature', over: warmth, goes: 'up', with: driven },
     { quantity: 'lye.density', input: 'lye.strength', over: strengths, goes: 'up', with: held },

@@ -12,7 +12,7 @@ import { gasOf } from './heads.js';
 import type { View } from '../view.js';
 
 /** Parts behind which the gas is as cold as the room, and as wet as that allows or drier. */
-const cold: ReadonlySet<string> = new Set(['bubbler', 'scrubber', 'dryer', 'compressor']);
+const cold: ReadonlySet<string> = new Set(['bubbler', 'scrubber', 'dryer', 'compressor', 'bag', 'gasometer']);
 /** Parts through which nothing is drawn back, or behind which other gas follows first. */
 const holds: ReadonlySet<string> = new Set(['check-valve', 'bag', 'gasometer', 'bubbler', 'scrubber', 'compressor']);
 
@@ -28,7 +28,7 @@ export default [
         const way = wayFromStack(q);
         const stack = q.the('stack');
         if (!way || !stack) return NaN;
-        if (way.some(n => cold.has(q.other(n)?.kind ?? ''))) return 0;
+        if (way.some(n => cold.has(q.other(n)?.kind ?? '') || q.other(n)?.word('sort') === 'drain')) return 0;
         return condensate(stack.q('hydrogen-rate') * (gasOf(q) === 'oxygen' ? 0.5 : 1), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q), ROOM);
     } }),
     defineQuantity({ name: 'sucked-back', of: ['bubbler', 'scrubber'], measure: 'volume', meaning: 'Volume by which the warm wet gas in the column before it shrinks when the stack cools to the coldest of the site: as much liquid is drawn back. None behind a check valve or a bag.', formula: 'gas space of the column x (1 - contraction, vapour condensed)', source: 'ideal gas; Dalton; Balej 1985', work: q => {

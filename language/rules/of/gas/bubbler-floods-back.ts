@@ -13,9 +13,10 @@ export default defineRule({
     guardsLife: true,
     on: ['bubbler', 'scrubber'],
     check(v, tell) {
-        const back = v.maybeQ('sucked-back');
+        if (!v.said('water')) return;
         const holds = v.maybe('water');
-        if (!(back > 0) || !v.said('water')) return;
+        const back = v.maybeQ('sucked-back');
+        if (!(back > 0)) return;
         const gas = v.paths.mediaOf(v.name).has('hydrogen') ? 'hydrogen' : 'oxygen';
         const stack = v.the('stack')!;
         const way = v.paths.route(stack.name, v.name, gas)!;

@@ -1,10 +1,9 @@
 import { show } from '../../../units/format.js';
 import { materials } from '../../../vocabulary/materials.js';
-import { fromBarrer } from '../../../physics/permeation.js';
 import { defineRule } from '../../define.js';
 
-/** Permeability from which a hose loses what matters; only silicone lies above it. Own choice between the groups of the table, no source. */
-const MOST = fromBarrer(200);
+/** mol/(m·s·Pa), 200 barrer: permeability from which a hose loses what matters; only silicone lies above it. Own choice between the groups of the table, no source. */
+const MOST = 6.7e-14;
 /** m of it that is no matter. Common practice, no source. */
 const SHORT = 0.5;
 

@@ -22,7 +22,8 @@ export default defineRule({
         const media = v.paths.mediaOf(v.name);
         const gas = media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
         const way = stack && gas && v.paths.route(stack.name, v.name, gas);
-        if (!way || way.some(n => ['compressor', 'cylinder', 'regulator'].includes(v.other(n)?.kind ?? ''))) return;
+        // Behind a store the flow is what the user draws.
+        if (!way || way.some(n => ['bag', 'gasometer', 'compressor', 'cylinder', 'regulator'].includes(v.other(n)?.kind ?? ''))) return;
         // A length that is only assumed tells no pressure, but the speed.
         const drop = v.said('length') ? v.maybeQ('drop') : NaN;
         const speed = v.maybeQ('speed');
