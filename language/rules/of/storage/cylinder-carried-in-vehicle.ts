@@ -1,6 +1,5 @@
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
-import { stores } from '../../place.js';
 
 export default defineRule({
     name: 'cylinder-carried-in-vehicle',
@@ -13,7 +12,7 @@ export default defineRule({
     on: 'routine',
     check(v, tell) {
         if (v.yes('carried') !== true) return;
-        const [first] = [...stores(v), ...v.all('balloon')].filter(s => s.kind !== 'gasometer' && s.paths.mediaOf(s.name).has('hydrogen'));
+        const [first] = [...v.all('cylinder'), ...v.all('balloon')].filter(s => s.paths.mediaOf(s.name).has('hydrogen'));
         const gas = first?.kind === 'cylinder' ? first.maybeQ('stored-gas') : NaN;
         tell({
             at: v.at('carried'), message: `${first ? first.name : 'What is filled'} is carried by car: in the 0.4 m3 of a boot 16 L of hydrogen already burn${gas === gas ? `, and ${first.name} holds ${show(gas, 'NL')}` : ''}.`,
