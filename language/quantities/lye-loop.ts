@@ -2,8 +2,8 @@
  * The way of the lye round one side of the stack, as described: from the cells up to the column with the gas, and back down,
  * through a cooler where one stands in the way.
  */
-import { loopFlow, slugDrift, type Passage } from '../physics/circulation.js';
-import { GAS_CONSTANT } from '../physics/constants.js';
+import { circuitDrop, circuitFlow, loopFlow, slugDrift, type Passage } from '../physics/circulation.js';
+import { GAS_CONSTANT, GRAVITY } from '../physics/constants.js';
 import { lyeDensity, lyeVapourPressure, lyeViscosity, type Solute } from '../physics/lye.js';
 import { tubeBore } from './heads.js';
 import type { View } from './view.js';
@@ -92,6 +92,39 @@ export function readLoop(q: View, side: Side, tubes: readonly { readonly bore: n
     };
 }
 
+/** What the lye of one side passes: from the cells to the riser, and from the column back into the cells. */
+function passages(loop: Loop, stack: LoopStack): { readonly out: readonly Passage[]; readonly back: readonly Passage[] } {
+    const port: Passage = { bore: stack.portBore, length: stack.portLength, parallel: stack.cells * stack.groups * stack.ports, fittings: ENTRY_AND_EXIT };
+    // All of the flow enters the channel at one end and none is left at the other: half of its length counts.
+    const channel: Passage = { bore: stack.manifoldBore, length: stack.cells * stack.pitch / 2, parallel: stack.groups, fittings: ENTRY_AND_EXIT };
+    const back: Passage[] = [port, channel, { bore: loop.returnBore, length: loop.returnLength, parallel: 1, fittings: WITH_BENDS }];
+    if (loop.coolerLength > 0) back.push({ bore: loop.coolerBore, length: loop.coolerLength, parallel: 1, fittings: ENTRY_AND_EXIT });
+    return { out: [port, channel], back };
+}
+/** m³/s, more than warmth ever sends round. */
+const MOST_BY_WARMTH = 1e-2;
+/**
+ * Lye that goes round one side by warmth alone.
+ *
+ * @param loop         the way
+ * @param stack        the stack in it
+ * @param temperature  K, of the lye in cells, riser and column
+ * @param height       m, from the middle of the cells up to the middle of what cools
+ * @param cooled       K, of the lye behind what cools, at a flow in m³/s; must not fall with it
+ * @returns m³/s; 0 where what cools stands no higher than the cells, or the riser opens over the lye, so that no lye joins the two
+ */
+export function warmCirculation(loop: Loop, stack: LoopStack, temperature: number, height: number, cooled: (flow: number) => number): number {
+    if (height <= 0 || loop.submergence < loop.riserHeight) return 0;
+    const density = (kelvin: number) => lyeDensity(stack.solute, stack.strength, kelvin);
+    const { out, back } = passages(loop, stack);
+    const warm = [...out, { bore: loop.riserBore, length: loop.riserHeight, parallel: 1, fittings: WITH_BENDS }];
+    const lost = (flow: number, way: readonly Passage[], kelvin: number) => circuitDrop(flow, way, density(kelvin), lyeViscosity(stack.solute, stack.strength, kelvin));
+    return circuitFlow(
+        flow => (density(cooled(flow)) - density(temperature)) * GRAVITY * height,
+        flow => lost(flow, warm, temperature) + lost(flow, back, cooled(flow)), MOST_BY_WARMTH,
+    );
+}
+
 /**
  * Lye that goes round one side.
  *
@@ -107,17 +140,13 @@ export function circulation(loop: Loop, stack: LoopStack, temperature: number, g
     const viscosity = lyeViscosity(stack.solute, stack.strength, temperature);
     const gasPressure = Math.max(LEAST_SHARE * stack.pressure, stack.pressure - lyeVapourPressure(stack.solute, stack.strength, temperature));
     const halves = stack.cells * stack.groups;
-    const port: Passage = { bore: stack.portBore, length: stack.portLength, parallel: halves * stack.ports, fittings: ENTRY_AND_EXIT };
-    // All of the flow enters the channel at one end and none is left at the other: half of its length counts.
-    const channel: Passage = { bore: stack.manifoldBore, length: stack.cells * stack.pitch / 2, parallel: stack.groups, fittings: ENTRY_AND_EXIT };
-    const clear: Passage[] = [port, channel, { bore: loop.returnBore, length: loop.returnLength, parallel: 1, fittings: WITH_BENDS }];
-    if (loop.coolerLength > 0) clear.push({ bore: loop.coolerBore, length: loop.coolerLength, parallel: 1, fittings: ENTRY_AND_EXIT });
+    const { out: mixed, back: clear } = passages(loop, stack);
     return stack.liftFactor * loopFlow({
         riser: {
             bore: loop.riserBore, height: loop.riserHeight, submergence: loop.submergence, density, viscosity, drift: slugDrift(loop.riserBore),
             fittings: WITH_BENDS,
         },
-        cellArea: halves * stack.area / stack.height * (stack.gap > 0 ? stack.gap : BEHIND_PRESSED), cellHeight: stack.height, clear, mixed: [port, channel],
+        cellArea: halves * stack.area / stack.height * (stack.gap > 0 ? stack.gap : BEHIND_PRESSED), cellHeight: stack.height, clear, mixed,
     }, gas * GAS_CONSTANT * temperature / gasPressure);
 }
 /** Gas that is left beside the vapour at least, as a share of the pressure: beyond, the lye boils. */

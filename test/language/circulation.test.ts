@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyseText } from '../../language/index.js';
 import { loopFlow, slugDrift, type LyeLoop } from '../../language/physics/circulation.js';
+import { lyeDensity, lyeViscosity } from '../../language/physics/lye.js';
 import { nearly } from '../physics/near.js';
 
 /** Kassab et al., Int. J. Heat Fluid Flow 30 (2009) 88-98: bore 25.4 mm, 3.75 m, submergence 0.57; L/min of air and of water. */
@@ -86,5 +87,36 @@ describe('lye round a stack', () => {
         expect(flow).toBeGreaterThan(0.02);
         expect(flow).toBeLessThan(number(hung, 'lye-flow-oxygen').value * 6e4);
         expect(number(rig(''), 'lye-flow-stopped').value).toBeNaN();
+    });
+    describe('through a tube-in-tube cooler after a stop', () => {
+        const beside = (height: string, bore = 8) => rig(coil(3, bore).replace(' }', `   ${height} }`), '', 25);
+        const stopped = (height: string, bore?: number) => number(beside(height, bore), 'lye-flow-stopped').value;
+        it('goes on where it hangs higher than the cells, the faster the higher and the wider', () => {
+            const flows = ['0.4 m', '0.6 m', '1 m'].map(h => stopped(`middle-height: ${h}`));
+            expect(flows[0]).toBeGreaterThan(0);
+            expect(flows[1]).toBeGreaterThan(flows[0]);
+            expect(flows[2]).toBeGreaterThan(flows[1]);
+            expect(stopped('middle-height: 0.6 m', 6)).toBeLessThan(flows[1]);
+            expect(flows[2]).toBeLessThan(number(beside('middle-height: 1 m'), 'lye-flow-oxygen').value);
+        });
+        it('stands still where the cooler is beside the cells, and is not told where its height is not', () => {
+            // Cells of 110 mm below their top at 300 mm: their middle is at 245 mm.
+            expect(stopped('middle-height: 0.24 m')).toBe(0);
+            expect(stopped('note: "on the wall"')).toBeNaN();
+        });
+        it('needs lye up to the mouth of the riser', () => expect(number(beside('middle-height: 1 m').replace('base-height: 400 mm', 'base-height: 400 mm   inlet-port: 300 mm   level: 240 mm'), 'lye-flow-stopped').value).toBe(0));
+        it('balances: what the cold leg weighs more is what a plain long tube loses', () => {
+            // Ports and channels wide, so that the one tube counts: 3 m of 4 mm, laminar. Hagen-Poiseuille by hand, with the density and
+            // viscosity of the lye as the rig tells them for water-cold lye behind the cooler (so little flows that it leaves as cold as the water).
+            const text = beside('middle-height: 1 m', 4).replace('cells: 12', 'cells: 12   port: 2 of 8 mm, 20 mm long');
+            const flow = number(text, 'lye-flow-stopped').value;
+            const warm = number(text, 'temperature').value;
+            const density = (t: number) => lyeDensity('KOH', 0.28, t);
+            const viscosity = lyeViscosity('KOH', 0.28, 288.15);
+            const poiseuille = (density(288.15) - density(warm)) * 9.80665 * (1 - 0.245) * Math.PI * 0.004 ** 4 / (128 * viscosity * 3);
+            // Behind 3 m of tube lye is within a few kelvin of the water; the rest of the way and the bends take a part.
+            expect(flow / poiseuille).toBeGreaterThan(0.6);
+            expect(flow / poiseuille).toBeLessThan(1.1);
+        });
     });
 });

@@ -18,6 +18,7 @@ export default kind({
         material: words(materialsFor('tube'), 'What stands between lye and water. Metal there can carry current out of a live stack.', { assume: ['PP', 'nothing said'], open: true }),
         earthed: yesNo('Metal in it is joined to earth, by its water pipe too. In the lye of a live stack that lets current run away.', { assume: ['no', 'nothing said'] }),
         position: words(['return', 'riser'], 'Where it sits in the lye circuit. On the riser it takes the lift away.', { assume: ['return', 'the usual place'] }),
+        'middle-height': quantity('length', 'Height of the middle of its tubes above the floor. Where that is above the middle of the cells, warmth alone sends lye through it after a stop; beside them or below it stands still.', { positive: false, unit: 'm', usual: '-2 m..4 m', example: '${1:1 m}' }),
         'water-side': words(['mains', 'closed-loop'], 'Where its water comes from: the mains, or a loop of its own.', { assume: ['mains', 'nothing said'] }),
     },
     events: ['water fails', 'leaks', 'furs up'],
