@@ -160,7 +160,7 @@ timer draw-limit { sort: longest-on    follows: compressor-contactor   time: 40 
 timer first-vent { sort: on-delay      follows: main                   time: 10 min }
 relay bag-draw   { latched-by: bag-start   stopped-by: bag-empty }
 contactor compressor-contactor { needs: main, bag-draw, rest   stopped-by: cut-off, hot-discharge, draw-limit }
-test high-side-tight { date: 2026-04-18   by: ${name}   covers: oil-filter, dryer, store-check, high-line, cylinder   with: nitrogen, then soap   pressure: ${cutOff} bar   lasted: 2 h   drop: 0.04 bar   result: passed }
+test high-side-tight { date: 2026-04-18   by: ${name}   covers: oil-filter, dryer, store-check, high-line, cylinder   with: nitrogen, then soap   pressure: ${cutOff} bar   lasted: 12 h   drop: 0.04 bar   result: passed }
 test check-holds { date: 2026-04-18   by: ${name}   covers: store-check   with: nitrogen behind it, suction line led outdoors   pressure: 5 bar   lasted: 10 min   drop: 0.03 bar   result: passed }
 test relief-lifts { date: 2026-02-10   by: "pressure service"   covers: store-relief, use-relief   with: nitrogen   result: passed }
 `;
@@ -191,7 +191,7 @@ routine {
   steps:            mix, wet separator, nitrogen purge, first fill, start, stop, ${store === 'cylinder' ? 'refill, discharge' : 'refill'}
   water-fill:       through dip tube, cold, every 4 h
   spent-lye:        "sealed can, county collection"
-  plan:             trips each month, ${store === 'cylinder' ? 'check valve each 6 months, relief each year, ' : ''}bubblers each week, lye each year
+  plan:             trips each month, ${store === 'cylinder' ? 'check valve each 6 months, relief each year, dryer each month, ' : ''}bubblers each week, lye each year
   carried:          no
 }
 site {
@@ -253,7 +253,7 @@ stack {
   tie-rods:         10 of M8, 9 Nm, sleeved
   stud:             90 mm2, 50 mm plate path
   cover:            interlocked
-  outer-edges:      in-tray
+  outer-edges:      painted
   frame-key:        notch
   plus-end:         left
   hydrogen-half:    right
@@ -264,7 +264,7 @@ column h2-column { bore: ${bore} mm   height: 480 mm   level: ${level} mm   retu
 column o2-column like h2-column
 link { bore: 6 mm   depth: 240 mm   shared: none }
 tray { volume: 9 L   drained: no }
-${cooled ? `cooler h2-cooler { sort: tube-in-tube   length: 2.4 m   bore: 9 mm   water: ${whole(10, 16)} °C, 0.8 L/min, 2 bar   material: PP   earthed: no   position: return }
+${cooled ? `cooler h2-cooler { sort: tube-in-tube   length: 2.4 m   bore: 9 mm   water: ${whole(10, 16)} °C, 0.8 L/min, 2 bar   material: PP   earthed: no   position: return   water-side: closed-loop }
 cooler o2-cooler like h2-cooler
 valve water-valve { sort: solenoid   if-unpowered: shuts   open-while: cooling-call }
 switch cooling-call { senses: stack.temperature   makes: above 54 °C   breaks: below 49 °C   if-wire-breaks: breaks }
@@ -277,9 +277,9 @@ path lye: h2-column -> link -> o2-column
 # Gas
 tee h2-tee
 tee o2-tee
-bubbler o2-bubbler { immersion: ${head + (store === 'vented' ? 0 : 8)} mm   minimum: 55 mm   nozzle: 2 of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
+bubbler o2-bubbler { immersion: ${head + (store === 'vented' ? 0 : 8)} mm   minimum: 55 mm   nozzle: 2 of 5 mm   water: 0.6 L   fluid: weak-lye   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
 seal h2-seal { fluid: glycol 30 %   depth: ${head + 85} mm   pipe: 25 mm bore, 2 m long   level-shown: sight }
-seal o2-seal like h2-seal
+seal o2-seal like h2-seal { fluid: weak-lye }
 vent h2-vent { place: outdoors-up   bore: 25 mm   mesh: yes   slope: 4 %   distance: 3 m from o2-vent }
 vent o2-vent { place: outdoors-wall   bore: 16 mm   mesh: yes   slope: 4 %   distance: 3 m from h2-vent }
 path oxygen: stack -> o2-column -> o2-tee -> o2-bubbler -> o2-vent -> outdoors
@@ -303,7 +303,7 @@ switch fan-flow { senses: fan.flow   makes: above 80 m3/h   breaks: below 60 m3/
 ` : ''}horn { sounded-by: gas-watch.alarm${store === 'vented' ? '' : ', oxygen-watch.alarm'}${inside ? ', fan-flow   fed-from: fan-line' : ''} }
 
 # On record
-test low-side-tight { date: 2026-04-11   by: ${name}   covers: ${[...covered, ...(store === 'cylinder' ? ['vent-bubbler'] : [])].join(', ')}   with: nitrogen, both sides linked, bag and seals blanked   pressure: 1.7 kPa   lasted: 45 min   drop: 0.02 kPa   result: passed }
+test low-side-tight { date: 2026-04-11   by: ${name}   covers: ${[...covered, ...(store === 'cylinder' ? ['vent-bubbler'] : [])].join(', ')}   with: nitrogen, both sides linked, bag and seals blanked   pressure: 1.7 kPa   lasted: 4 h   drop: 0.02 kPa   result: passed }
 test separator-whole { date: 2026-04-11   by: ${name}   covers: separator   with: air, wet, hydrogen side alone   pressure: 2.6 kPa   lasted: 10 min   result: passed }
 test trips-act { date: 2026-05-16   by: ${name}   covers: ${[...trips, ...(store === 'cylinder' ? ['hot-discharge'] : []), ...(store === 'vented' ? [] : ['oxygen-watch']), 'gas-watch', ...(inside ? ['fan-flow'] : [])].join(', ')}   with: float moved, gas let in, wire pulled off   result: passed }
 purge first-purge { date: 2026-05-17   by: ${name}   covers: h2-column, ${covered[2]}${store === 'vented' ? '' : ', store-bag'}${store === 'cylinder' ? ', compressor, cylinder' : ''}   with: nitrogen   volumes: 5   oxygen-left: 0.6 % }
