@@ -190,11 +190,13 @@ class SolvedLadder implements Ladder {
         }
         return found;
     }
+    private foundPorts: Float64Array | undefined;
     get ports(): Float64Array {
-        return this.along(this.n, (j, k, channel) => (this.node(j, -1) - this.node(j, k)) / Math.max(channel.port, LEAST_OHMS));
+        return this.foundPorts ??= this.along(this.n, (j, k, channel) => (this.node(j, -1) - this.node(j, k)) / Math.max(channel.port, LEAST_OHMS));
     }
+    private foundSegments: Float64Array | undefined;
     get segments(): Float64Array {
-        return this.along(this.n - 1, (j, k, channel) => (this.node(j, k) - this.node(j + 1, k)) / Math.max(channel.segment, LEAST_OHMS));
+        return this.foundSegments ??= this.along(this.n - 1, (j, k, channel) => (this.node(j, k) - this.node(j + 1, k)) / Math.max(channel.segment, LEAST_OHMS));
     }
     get channelHeat(): number {
         let heat = 0;

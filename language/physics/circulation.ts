@@ -2,7 +2,7 @@
  * Lye that goes round: lifted by its own gas, or by warmth, held back by friction.
  */
 import { GRAVITY } from './constants.js';
-import { frictionFactor, tubeDrop, tubeFlow } from './flow.js';
+import { frictionFactor, tubeDrop } from './flow.js';
 import { findRoot } from './root.js';
 
 /**
@@ -174,24 +174,6 @@ export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): n
 export function liftedFlow(riser: Riser, gasFlow: number): number {
     const area = Math.PI * riser.bore * riser.bore / 4;
     return circuitFlow(flow => riserDrive(riser, gasFlow, flow), () => 0, area * FASTEST);
-}
-
-/**
- * Flow in a warm loop that nothing pumps.
- *
- * @param densityDifference  kg/m³, cold leg less warm leg
- * @param height             m, between the middle of the heater and the middle of the cooler
- * @param bore               m
- * @param length             m, of the whole loop
- * @param density            kg/m³
- * @param viscosity          Pa·s
- * @param fittings           1
- * @returns m³/s
- */
-export function thermosiphonFlow(
-    densityDifference: number, height: number, bore: number, length: number, density: number, viscosity: number, fittings = 0,
-): number {
-    return tubeFlow(densityDifference * GRAVITY * height, bore, length, density, viscosity, fittings);
 }
 
 /** m/s, rise of the fine bubbles of an electrode against the lye around them, 0.02 .. 0.1: common practice, no source. */

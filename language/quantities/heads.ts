@@ -16,6 +16,11 @@ export const ENTRY_AND_EXIT = 1.5;
 /** m, a hose whose length is not stated. */
 const USUAL_HOSE = 1;
 
+/** The gas that passes a part; undefined if none does, hydrogen where both do. */
+export function gasOf(v: View): 'hydrogen' | 'oxygen' | undefined {
+    const media = v.paths.mediaOf(v.name);
+    return media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
+}
 /** kg/m³ of what stands in a bubbler or seal; water where the text does not say. */
 export function sealLiquidDensity(v: View): number {
     const fluid = v.word('fluid') ?? 'water';

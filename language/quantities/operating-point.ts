@@ -168,7 +168,8 @@ const THERMOSTAT_RAMP = 4;
  * @param room          K
  * @param temperature   K, where it is fixed (cold start, stated); otherwise the heat balance decides, to {@link CLOSE}
  * @param fixedCurrent  A, where the current is fixed; otherwise source and stack agree on it, to 1e-5 of the most that can flow
- * @param near          the solution of a make that differs by a little: where to begin
+ * @param near          the solution of a make that differs by a little: followed along its tangents from there, so that at most {@link LEFT} of
+ *                      what differs is left over; solved afresh where they do not lead there
  * @returns the solution; `runsAway` where even at {@link HOTTEST} more heat is made than led away
  *
  * Volts carry the surface's ± (0.08 .. 0.2 V a cell), the warming ± 30 %. Laws and sources: those of the physics it calls.
@@ -207,27 +208,25 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     };
     let latest: { T: number; take: (current: number) => Taken } | undefined;
     const take = (T: number, current: number) => (latest?.T === T ? latest : (latest = { T, take: stackIn(T) })).take(current);
-    /** What the source has left over at that current (V), or sends more (A), and how that falls with the current. */
-    const leftOver = (t: Taken): { readonly value: number; readonly slope: number } => {
-        const { volts, current } = t;
-        if (!source.currentAt) return { value: source.open - (source.resistance + source.leads) * current - source.diodes - volts, slope: -source.resistance - source.leads - t.slope };
-        const sent = source.currentAt(volts);
-        return { value: sent - current, slope: (source.currentAt(volts * (1 + BESIDE)) - sent) / (volts * BESIDE) * t.slope - 1 };
-    };
+    /** What the source has left over at that current (V), or sends more (A). */
+    const leftOver = ({ volts, current }: Taken) => (source.currentAt ? source.currentAt(volts) - current : source.open - (source.resistance + source.leads) * current - source.diodes - volts);
+    /** How that falls with the current. */
+    const leftSlope = ({ volts, slope }: Taken) => (source.currentAt ? (source.currentAt(volts * (1 + BESIDE)) - source.currentAt(volts)) / (volts * BESIDE) * slope - 1 : -source.resistance - source.leads - slope);
     let crossing = NaN;
     const settle = (T: number): Settled => {
         if (fixedCurrent !== undefined) return { ...take(T, fixedCurrent), limitedBy: 'current limit' };
         const excess = (current: number) => leftOver(take(T, current));
+        const along = (from: number) => tangents(excess, current => leftSlope(take(T, current)), from, least, most);
         // The crossing moves little from one temperature to the next: it is looked for near the last one first.
-        let found = crossing === crossing ? tangents(excess, crossing, least, most) : NaN;
+        let found = crossing === crossing ? along(crossing) : NaN;
         if (!(found === found)) {
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
-            if (excess(most).value >= 0) return { ...take(T, most), limitedBy: 'current limit' };
-            found = tangents(excess, withoutBypass(make, source, T, least, most), least, most);
+            if (excess(most) >= 0) return { ...take(T, most), limitedBy: 'current limit' };
+            found = along(withoutBypass(make, source, T, least, most));
         }
         if (!(found === found)) {
-            if (!(excess(least).value > 0)) return { ...take(T, 0), limitedBy: 'too few volts' };
-            found = findRoot(current => excess(current).value, least, most, most * CURRENT_CLOSE);
+            if (!(excess(least) > 0)) return { ...take(T, 0), limitedBy: 'too few volts' };
+            found = findRoot(excess, least, most, most * CURRENT_CLOSE);
         }
         return { ...take(T, (crossing = found)), limitedBy: 'volts' };
     };
@@ -264,7 +263,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         const from = { current, T };
         for (let step = 0; step <= MOST_TANGENTS; step++) {
             const p = take(T, current);
-            const left = leftOver(p).value;
+            const left = leftOver(p);
             if (!free.current && fixedCurrent === undefined && !(left >= 0)) return undefined;
             const gain = free.temperature ? gained(p) : 0;
             const [dCurrent, dT] = free.current && free.temperature ? solveTwo(by.left.current, by.left.temperature, by.gain.current, by.gain.temperature, -left, -gain)
@@ -309,9 +308,9 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         if (slopes) return slopes;
         again();
         const [warmer, more] = [take(T + BESIDE_K, p.current), take(T, p.current * (1 + BESIDE))];
-        const [left, gain] = [leftOver(p), gained(p)];
+        const gain = gained(p);
         return (slopes = {
-            left: { current: left.slope, temperature: (leftOver(warmer).value - left.value) / BESIDE_K },
+            left: { current: leftSlope(p), temperature: (leftOver(warmer) - leftOver(p)) / BESIDE_K },
             gain: { current: (gained(more) - gain) / (p.current * BESIDE), temperature: (gained(warmer) - gain) / BESIDE_K },
         });
     };
@@ -347,10 +346,11 @@ const CURRENT_CLOSE = 1e-5;
 /** Part of a change that may be left over where a solution is followed to one nearby. */
 const LEFT = 0.05;
 /** Where a falling function crosses zero, by tangents from a place nearby; NaN if they do not settle between the ends. */
-function tangents(f: (x: number) => { readonly value: number; readonly slope: number }, from: number, low: number, high: number): number {
+function tangents(f: (x: number) => number, slopeAt: (x: number) => number, from: number, low: number, high: number): number {
     let x = from;
     for (let step = 0; step <= MOST_TANGENTS && x < Infinity; step++) {
-        const { value, slope } = f(x);
+        const value = f(x);
+        const slope = slopeAt(x);
         const next = x - value / slope;
         if (Math.abs(next - x) <= high * CURRENT_CLOSE) return x;
         if (!(slope < 0 && next > low && next < high)) return NaN;

@@ -9,6 +9,10 @@ export const IN_THE_HOSE = 298.15;
 /** kg/m³ of water at 20 °C [kell-1975]. */
 export const WATER_DENSITY = 998;
 
+/** Whether a fan takes air out of the room: one of which nothing else is said does. */
+export function extracts(fan: View): boolean {
+    return (fan.word('sort') ?? 'extract') === 'extract';
+}
 /** Pa above vacuum, the air at the site, noted as an input; the standard atmosphere where no site is described. */
 export function airPressureOf(q: View): number {
     return q.the('site')?.q('air-pressure') ?? ATMOSPHERE;

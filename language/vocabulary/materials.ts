@@ -59,8 +59,8 @@ interface Figures {
     source?: string;
 }
 
-/** One barrer in mol/(m·s·Pa): 1e-10 cm³(0 °C, 1 atm)·cm/(cm²·s·cmHg). */
-const BARRER = 3.348e-16;
+/** mol/(m·s·Pa) in one barrer, 1e-10 cm³(0 °C, 1 atm)·cm/(cm²·s·cmHg). Arithmetic; held equal to `fromBarrer` of the physics. */
+const BARRER = 3.3464e-16;
 
 const m = (name: string, uses: string, doc: string, f: Figures): Material => ({
     name, doc, uses: uses.split(' ').filter(Boolean) as MaterialUse[],

@@ -1,5 +1,5 @@
 /** Holes, tubes, relief valves, heads, gas lift. */
-import { bubbleDrift, gasFraction, liftedFlow, liftPressure, slugDrift, thermosiphonFlow } from '../../language/physics/circulation.js';
+import { bubbleDrift, circuitDrop, circuitFlow, gasFraction, liftedFlow, liftPressure, slugDrift } from '../../language/physics/circulation.js';
 import { MOLAR_MASS } from '../../language/physics/constants.js';
 import {
     accumulatedPressure, criticalPressureRatio, frictionFactor, holeFlow, reliefArea, reliefFactor, reliefVolumeOfGas, reynolds, smallHoleFlow, subcriticalFactor, tubeDrop, tubeFlow,
@@ -27,7 +27,8 @@ const warmLoop = () => {
     const density = waterDensity(celsius(50));
     // Half of the loop is warm, half cold: the mean of the two counts.
     const viscosity = (waterViscosity(celsius(60)) + waterViscosity(celsius(40))) / 2;
-    const flow = thermosiphonFlow(difference, 0.5, 0.008, 2, density, viscosity);
+    const loop = [{ bore: 0.008, length: 2, parallel: 1, fittings: 0 }];
+    const flow = circuitFlow(() => difference * 9.80665 * 0.5, q => circuitDrop(q, loop, density, viscosity), 1e-3);
     return { difference, drive: difference * 9.80665 * 0.5, flow: flow * 6e7, reynolds: reynolds(flow, 0.008, density, viscosity) };
 };
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import {
-    circuitDrop, circuitFlow, fineBubbleRise, gasFraction, riserDrive, slugDrift, thermosiphonFlow,
+    circuitDrop, circuitFlow, fineBubbleRise, gasFraction, riserDrive, slugDrift,
 } from '../../language/physics/circulation.js';
 import { tubeDrop } from '../../language/physics/flow.js';
 import { near, nearly } from './near.js';
@@ -21,7 +21,6 @@ describe('fine bubbles', () => {
 });
 
 describe('circuits', () => {
-    it('no difference of density, no flow', () => expect(thermosiphonFlow(0, 0.5, 0.008, 2, 988, 5.5e-4)).toBe(0));
     it('passages add up, side by side they share', () => {
         const one = { bore: 0.008, length: 1, parallel: 1, fittings: 1 };
         const four = { ...one, parallel: 4 };

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { permeationFlow, permeationThroughTube, permeationWarmth } from '../../language/physics/permeation.js';
+import { fromBarrer, permeationFlow, permeationThroughTube, permeationWarmth } from '../../language/physics/permeation.js';
+import { materials } from '../../language/vocabulary/materials.js';
 import { celsius, nearly } from './near.js';
 
 describe('permeation', () => {
+    it('one barrer is the same in the table of materials (650 of silicone: Robb 1968, from memory)', () => nearly(materials.get('silicone')!.hydrogenPermeability!, fromBarrer(650), 1e-12));
     it('is as at its own temperature there', () => nearly(permeationWarmth(celsius(30), celsius(30)), 1, 1e-12));
     it('consistency, no outside number: twice the area, half the film and half the pressure give twice the flow; none uphill of nothing', () => {
         nearly(permeationFlow(1e-15, 2, 50e-6, 5e4), 2 * permeationFlow(1e-15, 1, 100e-6, 1e5), 1e-12);

@@ -48,7 +48,6 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         circuitDrop: [1e-5, passages, 1200, 1e-3], circuitFlow: [line, rise, 100], riserDrive: [riser, 5e-5, 1e-5],
             liftedFlow: [riser, 5e-5],
         loopFlow: [{ riser, cellArea: 2e-3, cellHeight: 0.1, clear: passages, mixed: passages }, 5e-5],
-        thermosiphonFlow: [9, 0.5, 0.008, 2, 990, 5e-4, 1],
     },
     combustion: {
         heatOfCombustion: [1, 'lower'], tntMass: [1], recombinerRise: [0.01], closedVesselRatio: [0.3, 'air'],

@@ -1,5 +1,5 @@
-// node test/rules/mutation.mjs [RULE]: takes one condition of one rule away at a time (`if (…) return;`, `if (…) continue;`, a `.filter(…)`
-// left out would be the next) and looks whether anything notices: the rule's own page, the examples, the mistakes, sound rigs, incidents.
+// node test/rules/mutation.mjs [RULE]: takes one condition of one rule away at a time (`if (…) return;`, `if (…) continue;`) and
+// looks whether anything notices: the rule's own page, the examples, the mistakes, sound rigs, incidents.
 // What nobody notices is listed: either a test is missing, or the condition is there for speed only. Takes a minute.
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';

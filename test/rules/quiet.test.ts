@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { analyseText } from '../../language/index.js';
 import type { Finding } from '../../language/rules/define.js';
+import { allRules } from '../../language/rules/index.js';
 import { faults, withFaults } from './faults.js';
 import { wholeRig } from './whole-rigs.js';
 
@@ -28,6 +29,8 @@ describe('whole rigs', () => {
         expect(stores.size).toBe(3);
     });
     it('with one mistake bring the finding that tells it, and at most two others', { timeout: 3_600_000 }, () => {
+        const names = new Set(allRules.map(r => r.name));
+        expect(faults.flatMap(f => f.rules.filter(r => !names.has(r))), 'rules that there are').toEqual([]);
         const table = new Map<string, { put: number; others: number }>();
         for (const { fault, whole, text } of withFaults(FAULTY, wholeRig)) {
             const before = new Map<string, number>();

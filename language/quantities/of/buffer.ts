@@ -3,8 +3,8 @@ import { GRAVITY, LOWER_HEATING_VALUE } from '../../physics/constants.js';
 import { gasMoles, gasVolume } from '../../physics/gas-volume.js';
 import { permeationFlow } from '../../physics/permeation.js';
 import { defineQuantity } from '../define.js';
-import { materials } from '../../vocabulary/materials.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
+import { hydrogenThrough, leastSurface } from '../walls.js';
 import type { View } from '../view.js';
 
 /** Part of a bag that cannot be drawn out of its folds where no dead volume is stated. Common practice, no source. */
@@ -45,8 +45,7 @@ const outflow = (q: View) => {
     return compressor ? gasVolume(compressor.q('free-delivery-start'), ROOM, airPressureOf(q)) : NaN;
 };
 const used = (q: View) => q.q('usable');
-/** Least surface of a volume, m²: that of a ball. A flat bag has more. */
-const leastSurface = (volume: number) => (36 * Math.PI * volume ** 2) ** (1 / 3);
+/** s */
 const DAY = 86400;
 /** Volume at which the filling ends, m³: the lowest point at which something stops the stack; NaN where nothing does. */
 function filledTo(q: View): number {
@@ -67,9 +66,8 @@ export default [
     defineQuantity({ name: 'head', of: 'gasometer', measure: 'pressure', unit: 'kPa', meaning: 'Pressure under the bell by its weight.', formula: '(bell mass - counterweight) x g / area', source: 'statics', shownAt: 'bell-mass', shownAs: '', work: q => (q.num('bell-mass') - q.maybe('counterweight', 0)) * GRAVITY / (Math.PI / 4 * q.num('diameter') ** 2) }),
     defineQuantity({ name: 'pressure', of: 'bag', measure: 'pressure', unit: 'kPa', meaning: 'Pressure in the bag while it is neither flat nor stretched.', formula: 'as stated or assumed', source: 'as stated', work: q => q.num('own-pressure') }),
     defineQuantity({ name: 'lost-per-day', of: 'bag', measure: 'fraction', meaning: 'Share of a full bag of hydrogen that creeps out through its film in a day; air creeps in meanwhile.', formula: 'permeability x least surface x air pressure / thickness', source: 'permeabilities from memory, within a factor of two; the surface of a ball, a flat bag has more', work: q => {
-        const through = materials.get(q.word('material') ?? '')?.hydrogenPermeability ?? NaN;
         const volume = q.num('volume');
-        return permeationFlow(through, leastSurface(volume), q.num('thickness'), airPressureOf(q)) * DAY / gasMoles(volume, ROOM, airPressureOf(q));
+        return permeationFlow(hydrogenThrough(q), leastSurface(volume), q.num('thickness'), airPressureOf(q)) * DAY / gasMoles(volume, ROOM, airPressureOf(q));
     } }),
     defineQuantity({ name: 'volume-hot', of: 'bag', measure: 'volume', meaning: 'Volume that the gas takes at the hottest of the site, filled at 20 °C to where the stack is stopped; moisture not counted.', formula: 'filled volume x T / 293 K', source: 'ideal gas', work: q => filledTo(q) * (q.the('site')?.num('hottest') ?? NaN) / ROOM }),
     defineQuantity({ name: 'stored-energy', of: ['bag', 'gasometer'], measure: 'energy', unit: 'kJ', meaning: 'Energy of the gas when full, lower heating value.', formula: 'moles x 241.8 kJ/mol', source: 'CODATA Key Values', work: q => gasMoles(q.num('volume'), ROOM, airPressureOf(q)) * LOWER_HEATING_VALUE }),

@@ -1,15 +1,13 @@
 /** What happens to the gas on its way: water that drops out, liquid drawn back, hydrogen through a wall, heat on a catalyst. */
 import { recombinerRise } from '../../physics/combustion.js';
-import { contraction, gasVolume } from '../../physics/gas-volume.js';
-import { permeationFlow } from '../../physics/permeation.js';
+import { gasVolume } from '../../physics/gas-volume.js';
+import { permeationThroughTube } from '../../physics/permeation.js';
 import { condensate } from '../../physics/vapour.js';
-import { saturationPressure } from '../../physics/water.js';
-import { materials } from '../../vocabulary/materials.js';
 import { defineQuantity } from '../define.js';
-import { tubeBore } from '../heads.js';
+import { gasOf, tubeBore } from '../heads.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
-import { gasOf } from './heads.js';
 import type { View } from '../view.js';
+import { hydrogenThrough } from '../walls.js';
 
 /** Parts behind which the gas is as cold as the room, and as wet as that allows or drier. */
 const cold: ReadonlySet<string> = new Set(['bubbler', 'scrubber', 'dryer', 'compressor', 'bag', 'gasometer']);
@@ -31,29 +29,17 @@ export default [
         if (way.some(n => cold.has(q.other(n)?.kind ?? '') || q.other(n)?.word('sort') === 'drain')) return 0;
         return condensate(stack.q('hydrogen-rate') * (gasOf(q) === 'oxygen' ? 0.5 : 1), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q), ROOM);
     } }),
-    defineQuantity({ name: 'sucked-back', of: ['bubbler', 'scrubber'], measure: 'volume', meaning: 'Volume by which the warm wet gas in the column before it shrinks when the stack cools to the coldest of the site: as much liquid is drawn back. None behind a check valve or a bag.', formula: 'gas space of the column x (1 - contraction, vapour condensed)', source: 'ideal gas; Dalton; Balej 1985', work: q => {
+    defineQuantity({ name: 'sucked-back', of: ['bubbler', 'scrubber'], measure: 'volume', meaning: 'Volume by which the warm wet gas in the column before it shrinks when the stack cools to the coldest of the site: as much liquid is drawn back. None behind a check valve or a bag.', formula: 'sum of shrinks-idle of the columns before it', source: 'ideal gas; Dalton; Balej 1985', work: q => {
         const way = wayFromStack(q);
         const stack = q.the('stack');
         if (!way || !stack) return NaN;
         if (way.some(n => holds.has(q.other(n)?.kind ?? ''))) return 0;
-        const space = way.map(n => q.other(n)).filter((c): c is View => c?.kind === 'column').reduce((sum, c) => sum + Math.PI / 4 * c.num('bore') ** 2 * c.q('headspace'), 0);
-        const warm = stack.q('temperature');
-        const vapour = q.the('lye')?.q('vapour-pressure') ?? NaN;
-        const rest = q.the('site')?.num('coldest') ?? ROOM;
-        // Over lye less vapour stands than over water, in the same proportion warm and cold.
-        const left = vapour / saturationPressure(warm) * saturationPressure(rest);
-        return rest < warm ? space * (1 - contraction(warm, vapour, rest, left, airPressureOf(q))) : warm === warm ? 0 : NaN;
+        return way.map(n => q.other(n)).filter((c): c is View => c?.kind === 'column').reduce((sum, c) => sum + c.q('shrinks-idle'), 0);
     } }),
     defineQuantity({ name: 'seepage', of: 'tube', measure: 'flow', unit: 'mL/h', meaning: 'Hydrogen at 20 °C that creeps out through its wall while it stands full of hydrogen at the pressure of the air. Tables of permeability scatter by a factor of two.', formula: 'permeability x 2π length / ln(outside / inside) x pressure', source: 'permeability of the table of materials, from memory', work: q => {
-        const size = q.sizes('size');
-        const permeability = materials.get(q.word('material') ?? '')?.hydrogenPermeability ?? NaN;
         const bore = tubeBore(q);
-        const outside = size && size.length >= 2 ? size[0] : NaN;
-        if (!(outside > bore)) return NaN;
-        // A round wall counts as a flat one of the logarithmic mean of its two faces.
-        const wall = (outside - bore) / 2;
-        const face = 2 * Math.PI * q.num('length') * wall / Math.log(outside / bore);
-        return gasVolume(permeationFlow(permeability, face, wall, airPressureOf(q)), ROOM, airPressureOf(q));
+        const outside = q.sizes('size')?.[0] ?? NaN;
+        return gasVolume(permeationThroughTube(hydrogenThrough(q), q.num('length'), bore, outside > bore ? outside : NaN, airPressureOf(q)), ROOM, airPressureOf(q));
     } }),
     defineQuantity({ name: 'rise', of: 'recombiner', measure: 'temperature-difference', meaning: 'How much it warms the hydrogen by burning all the oxygen in it, at the lowest current that is allowed.', formula: 'about 165 K for each per cent of oxygen, no heat lost', source: 'enthalpy of formation of steam; heat capacity of warm hydrogen', range: 'up to 3 % oxygen', work: q => recombinerRise(q.the('stack')?.q('oxygen-in-hydrogen-low') ?? NaN) }),
 ];

@@ -8,7 +8,7 @@ import { waterSurfaceTension, saturationPressure } from '../../physics/water.js'
 import { tubeFlow } from '../../physics/flow.js';
 import { gasViscosity, idealGasDensity } from '../../physics/gases.js';
 import { defineQuantity } from '../define.js';
-import { easiestWay, ENTRY_AND_EXIT, headOfPart, sideHead, tubeBore, tubeLoss } from '../heads.js';
+import { easiestWay, ENTRY_AND_EXIT, gasOf, headOfPart, sideHead, tubeBore, tubeLoss } from '../heads.js';
 import { airPressureOf, IN_THE_HOSE, ROOM, WATER_DENSITY } from '../surroundings.js';
 import type { View } from '../view.js';
 
@@ -17,11 +17,6 @@ const TESTED_AT = 298.15;
 /** Part of the pressure that a seal holds which is left to drive gas through its pipe once it blows. Common practice, no source. */
 const LEFT_TO_DRIVE = 0.5;
 
-/** The gas that passes a part; undefined if none does, hydrogen where both do. */
-export function gasOf(v: View): 'hydrogen' | 'oxygen' | undefined {
-    const media = v.paths.mediaOf(v.name);
-    return media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
-}
 /** m², cross-section of a column. */
 const area = (v: View) => Math.PI / 4 * v.num('bore') ** 2;
 /** m², area of all columns that share their lye: with a link they fall together. */

@@ -3,12 +3,12 @@ import { OXYGEN_IN_AIR } from '../../physics/constants.js';
 import { contraction, gasMoles } from '../../physics/gas-volume.js';
 import { lyeVapourPressure } from '../../physics/lye.js';
 import { permeationFlow, permeationThroughTube } from '../../physics/permeation.js';
-import { materials } from '../../vocabulary/materials.js';
 import { defineQuantity } from '../define.js';
-import { permeabilityDoubt, selfDischargeDoubt } from '../doubts.js';
+import { selfDischargeDoubt } from '../doubts.js';
 import { tubeBore } from '../heads.js';
 import { stackMake } from '../operating-point.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
+import { hydrogenThrough, leastSurface } from '../walls.js';
 import type { View } from '../view.js';
 
 /** s, three days. */
@@ -28,11 +28,6 @@ const FASTER_THAN_AIR = Math.sqrt(28.9647 / 2.01588);
 const open = new Set(['tube', 'arrestor', 'vent', 'tee', 'filter']);
 
 const onHydrogen = (q: View) => q.paths.on('hydrogen').includes(q.name);
-/** mol/(m·s·Pa) of hydrogen in a wall, by its material. */
-function permeability(q: View): number {
-    const word = q.word('material');
-    return word === undefined ? q.num('material') : (materials.get(word)?.hydrogenPermeability ?? NaN) * Math.exp(q.doubt(permeabilityDoubt));
-}
 /** Pa of hydrogen in a hose that stands: that of the store behind the last compressor before it, else the air's. */
 function within(q: View): number {
     const before = q.paths.before(q.name, 'hydrogen').map(n => q.other(n));
@@ -60,13 +55,13 @@ const lostOf = (q: View, kind: string) => q.all(kind).map(v => v.maybeQ('lost-id
 export default [
     defineQuantity({ name: 'lost-idle', of: 'bag', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves through the film of a full bag in three days at room temperature.', formula: 'permeability x area x air pressure / thickness x 3 days; at most what is in it', source: 'material table, ± a factor of two; one and a half times the surface of a ball: own choice', work: q => {
         if (!onHydrogen(q)) return NaN;
-        const area = PILLOW * (36 * Math.PI) ** (1 / 3) * q.num('volume') ** (2 / 3);
-        return Math.min(gasMoles(q.num('volume'), ROOM, airPressureOf(q)), IDLE * permeationFlow(permeability(q), area, q.num('thickness'), airPressureOf(q)));
+        const area = PILLOW * leastSurface(q.num('volume'));
+        return Math.min(gasMoles(q.num('volume'), ROOM, airPressureOf(q)), IDLE * permeationFlow(hydrogenThrough(q), area, q.num('thickness'), airPressureOf(q)));
     } }),
     defineQuantity({ name: 'lost-idle', of: 'tube', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves through the wall of this hose in three days at room temperature, with hydrogen in it.', formula: '2 π length x permeability x pressure / ln(outside / bore) x 3 days', source: 'material table, ± a factor of two; a wall of 1.5 mm where none is told', work: q => {
         if (!onHydrogen(q)) return NaN;
         const bore = tubeBore(q);
-        return IDLE * permeationThroughTube(permeability(q), q.num('length'), bore, q.sizes('size')?.[0] ?? bore + 2 * USUAL_WALL, within(q));
+        return IDLE * permeationThroughTube(hydrogenThrough(q), q.num('length'), bore, q.sizes('size')?.[0] ?? bore + 2 * USUAL_WALL, within(q));
     } }),
     defineQuantity({ name: 'lost-idle', of: 'cylinder', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves a full cylinder in three days, if it leaks as the worst test on record says; hydrogen passes a hole faster than the gas of the test.', formula: 'full x (1 - exp(-drop / pressure / time x √(M / M of hydrogen) x 3 days))', source: 'choked flow through one hole; the test', work: q => q.q('stored-gas') * -Math.expm1(-leakRate(q) * IDLE) }),
     defineQuantity({ name: 'lost-idle', of: 'stack', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves through the walls of all bags and hoses whose material is told, in three days at room temperature. Joints and separators are not counted.', formula: 'sum of lost-idle', source: 'as lost-idle of bag and tube', work: q => {

@@ -2,7 +2,7 @@
 import { LOWER_LIMIT, oxygenClock, passiveFlow, roomClock, steadyFraction } from '../../physics/ventilation.js';
 import { gasVolume } from '../../physics/gas-volume.js';
 import { defineQuantity } from '../define.js';
-import { airPressureOf, ROOM } from '../surroundings.js';
+import { airPressureOf, extracts, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
 /** Fraction that a room must stay under: a quarter of the lower flammable limit, hydrogen best-practice pages (h2tools.org). */
@@ -36,7 +36,7 @@ export default [
         return passiveFlow(sum(low), sum(high), high - low, ROOM + WARMER_INSIDE, ROOM);
     } }),
     defineQuantity({ name: 'ventilation', of: 'site', measure: 'flow', unit: 'm3/h', meaning: 'Fresh air: the extract fan, or what the openings pass by themselves, whichever is more.', formula: 'larger of fan and passive flow', source: 'definition', work: q => {
-        const fan = q.all('fan').filter(f => (f.word('sort') ?? 'extract') === 'extract').reduce((s, f) => s + f.maybe('flow', 0), 0);
+        const fan = q.all('fan').filter(extracts).reduce((s, f) => s + f.maybe('flow', 0), 0);
         const passive = q.maybeQ('passive-flow', 0);
         return fan || passive ? Math.max(fan, passive) : q.num('openings');
     } }),

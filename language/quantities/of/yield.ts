@@ -104,6 +104,8 @@ const lowestClean: Model<Clean> = defineModel<Clean>({
         return { current, point: last };
     },
 });
+/** Steps after which a function counts as no straight line. */
+const MOST_SECANTS = 5;
 /** Where a function that is almost a straight line through `1 / CLEAN` at nothing crosses zero; NaN where it bends too much. */
 function secant(f: (x: number) => number, from: number, tolerance: number): number {
     let x = from;
@@ -121,7 +123,6 @@ function secant(f: (x: number) => number, from: number, tolerance: number): numb
     }
     return NaN;
 }
-const MOST_SECANTS = 5;
 const density = (q: View) => q.q('current-density');
 
 export default [

@@ -1,10 +1,8 @@
 import { defineRule } from '../../define.js';
 import { digits } from '../../../units/format.js';
-import { lastPassed, monthsBetween } from '../../records.js';
+import { lastPassed, MONTH, monthsBetween } from '../../records.js';
 import type { View } from '../../../quantities/view.js';
 
-/** s in a month, to tell the life of a cell. */
-const MONTH = 2629800;
 
 export default defineRule({
     name: 'detector-untrusted',

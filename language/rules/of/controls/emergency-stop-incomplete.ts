@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { append, defined } from '../../fixes.js';
 import { defineRule } from '../../define.js';
 import { addToList, freeName, listEdit, together } from '../../path-fixes.js';
@@ -39,7 +40,7 @@ export default defineRule({
             if (!buttons.some(b => v.controls.stoppers(c.name).has(b.name))) tell({ at: buttons[0].at(), message: `${buttons[0].name} does not stop ${c.name}: it goes on pressing gas into the store.`, related: [{ span: c.at(), message: 'runs on' }] });
         }
         for (const b of buttons) {
-            const lost = v.all('fan').filter(f => (f.word('sort') ?? 'extract') === 'extract' && v.controls.stoppers(f.name).has(b.name));
+            const lost = v.all('fan').filter(f => extracts(f) && v.controls.stoppers(f.name).has(b.name));
             for (const f of lost) tell({ at: f.at(f.said('stopped-by') ? 'stopped-by' : 'needs'), message: `${b.name} stops ${f.name} as well: gas that is in the room then stays there.`, related: [{ span: b.at(), message: 'the stop' }] });
             for (const name of b.names('leaves-on')) {
                 if (lost.some(f => f.name === name) || !v.controls.stoppers(name).has(b.name)) continue;

@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
 import { duration } from '../../../units/format.js';
 import { isIndoors } from '../../place.js';
@@ -14,7 +15,7 @@ export default defineRule({
     on: 'fan',
     check(v, tell) {
         const site = v.the('site');
-        if (!site || isIndoors(v) !== true || (v.word('sort') ?? 'extract') !== 'extract' || !v.the('stack')) return;
+        if (!site || isIndoors(v) !== true || !extracts(v) || !v.the('stack')) return;
         const stops = v.controls.stackStoppers();
         if (v.controls.sensing(`${v.name}.flow`).some(s => stops.has(s.name))) return;
         const share = site.maybeQ('leak-share');

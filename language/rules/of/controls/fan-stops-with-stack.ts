@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
 import { isIndoors } from '../../place.js';
 
@@ -11,7 +12,7 @@ export default defineRule({
     guardsLife: true,
     on: 'fan',
     check(v, tell) {
-        if ((v.word('sort') ?? 'extract') !== 'extract' || isIndoors(v) !== true) return;
+        if (!extracts(v) || isIndoors(v) !== true) return;
         const own = v.controls.stoppers(v.name);
         if (!own.size) return;
         const stack = v.controls.stackStoppers();

@@ -13,7 +13,7 @@ export default defineRule({
     summary: 'What was read is not what the rig as described should give.',
     why: 'Either something leaks or passes by, or the meter or the description is wrong. Each of them wants to be found, not averaged away.',
     source: 'Faraday at the current of the reading; 10 %: common practice, no source',
-    under: ['more-gas-than-charge'],
+    under: ['more-gas-than-charge', 'low-faraday-efficiency'],
     on: 'reading',
     check(v, tell) {
         const stack = v.the('stack');

@@ -1,3 +1,4 @@
+import { gasOf } from '../../../quantities/heads.js';
 import { duration, show } from '../../../units/format.js';
 import { WATER_DENSITY } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
@@ -18,8 +19,7 @@ export default defineRule({
         if (!v.said('water') || v.word('level-shown') === 'switch') return;
         const daily = v.the('routine')?.maybe('hours') ?? NaN;
         if (!(daily > 0)) return;
-        const media = v.paths.mediaOf(v.name);
-        const gas = media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
+        const gas = gasOf(v);
         if (!gas) return;
         const running = LOOK * daily;
         // The last part before it that dries or wets the gas decides.

@@ -1,3 +1,4 @@
+import { gasOf } from '../../../quantities/heads.js';
 import { show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
@@ -19,8 +20,7 @@ export default defineRule({
     check(v, tell) {
         if (!v.said('bore') && !v.said('size')) return;
         const stack = v.the('stack');
-        const media = v.paths.mediaOf(v.name);
-        const gas = media.has('hydrogen') ? 'hydrogen' : media.has('oxygen') ? 'oxygen' : undefined;
+        const gas = gasOf(v);
         const way = stack && gas && v.paths.route(stack.name, v.name, gas);
         // Behind a store the flow is what the user draws.
         if (!way || way.some(n => ['bag', 'gasometer', 'compressor', 'cylinder', 'regulator'].includes(v.other(n)?.kind ?? ''))) return;

@@ -1,11 +1,10 @@
+import { monthsBetween } from '../../records.js';
 import { digits, show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
 
 /** Share of the hydroxide turned into carbonate from which the lye is renewed, and months after which it is looked at. Common practice, no source. */
 const MOST = 0.1;
 const MONTHS = 12;
-/** ms in a month, a twelfth of 365.25 days. */
-const MONTH = 2629800000;
 
 export default defineRule({
     name: 'lye-carbonates',
@@ -23,7 +22,7 @@ export default defineRule({
         }
         const changed = v.word('changed');
         if (!changed || !tell.today || v.said('carbonate')) return;
-        const months = (Date.parse(tell.today) - Date.parse(changed.slice(0, 10).padEnd(10, '-01'))) / MONTH;
+        const months = monthsBetween(changed, tell.today);
         if (!(months > MONTHS)) return;
         tell({
             at: v.at('changed'), severity: 'hint',

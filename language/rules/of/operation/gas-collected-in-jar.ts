@@ -1,3 +1,4 @@
+import { how } from '../../records.js';
 import { defineRule } from '../../define.js';
 import { isIndoors } from '../../place.js';
 import { digits } from '../../../units/format.js';
@@ -16,9 +17,9 @@ export default defineRule({
     on: ['test', 'reading'],
     check(v, tell) {
         if (!v.said('with')) return;
-        const how = v.rows('with').map(r => r.get('')?.text ?? '').join(', ');
-        const size = Number(/(\d+(?:\.\d+)?)\s*L\b/.exec(how)?.[1] ?? NaN);
-        if (!/\b(jar|bottle|bell glass|glass|bucket|over water|inverted)\b/i.test(how) || !(size > MOST)) return;
+        const words = how(v);
+        const size = Number(/(\d+(?:\.\d+)?)\s*L\b/.exec(words)?.[1] ?? NaN);
+        if (!/\b(jar|bottle|bell glass|glass|bucket|over water|inverted)\b/i.test(words) || !(size > MOST)) return;
         tell({
             at: v.at('with'), severity: isIndoors(v) === true || isIndoors(v) === undefined ? 'warning' : 'hint',
             message: `Gas was caught in ${digits(size)} L over water; ${MOST} L is enough to measure a flow: take the time for it, or weigh the water that is used up.`,

@@ -1,3 +1,4 @@
+import { how } from '../../records.js';
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
 
@@ -18,15 +19,15 @@ export default defineRule({
         const pressure = v.maybe('pressure');
         const stack = v.the('stack');
         if (!(pressure > 0) || !stack || stack.says('separator') === 'none') return;
-        const how = v.rows('with').map(r => r.get('')?.text ?? '').join(', ');
-        if (/\b(both|linked|joined)\b/i.test(how)) return;
+        const words = how(v);
+        if (/\b(both|linked|joined)\b/i.test(words)) return;
         const covers = v.names('covers');
         const separators = v.all('separator').map(s => s.name);
         const open = new Set([stack.name, ...v.paths.on('lye')]);
         if (!covers.some(n => open.has(n) || v.other(n)?.kind === 'column') || covers.some(n => separators.includes(n))) return;
         const point = stack.maybeQ('bubble-point');
         if (!(pressure > HALF * point)) return;
-        const alone = /\b(alone|one side|only)\b/i.test(how);
+        const alone = /\b(alone|one side|only)\b/i.test(words);
         tell({
             at: v.at('pressure'), severity: pressure >= point ? 'error' : 'warning',
             message: `${show(pressure, 'kPa')} ${alone ? 'stood on one side alone' : 'were put on, and nothing says that both sides were linked'}; the separators let gas through at ${show(point, 'kPa', 2)}. ` +

@@ -3,6 +3,8 @@ import { digits, show } from '../../../units/format.js';
 
 /** J, 50 bar L: above it a vessel that gives way throws its pieces. Common practice, no source. */
 const ENERGETIC = 5000;
+/** J in one bar L. */
+const BAR_LITRE = 100;
 
 export default defineRule({
     name: 'pressed-with-gas-above-rating',
@@ -24,8 +26,8 @@ export default defineRule({
             if (!(content > ENERGETIC) || pressure <= 1.001 * rating) continue;
             tell({
                 at: v.at('pressure'),
-                message: `${show(pressure, 'bar')} of gas on ${show(vessel.num('volume'), 'L')}${rating === rating ? `, stamped ${show(rating, 'bar')}` : ' without a stamped rating'}, hold ${digits(content / 100)} bar L. ` +
-                    `Above ${ENERGETIC / 100} bar L strength is tested with water; a vessel that was pressed beyond its stamp goes to a test body.`,
+                message: `${show(pressure, 'bar')} of gas on ${show(vessel.num('volume'), 'L')}${rating === rating ? `, stamped ${show(rating, 'bar')}` : ' without a stamped rating'}, hold ${digits(content / BAR_LITRE)} bar L. ` +
+                    `Above ${ENERGETIC / BAR_LITRE} bar L strength is tested with water; a vessel that was pressed beyond its stamp goes to a test body.`,
                 related: [{ span: vessel.at('rating'), message: 'what is stamped' }],
             });
         }

@@ -1,3 +1,4 @@
+import { how } from '../../records.js';
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
 
@@ -13,16 +14,16 @@ export default defineRule({
         const separator = v.the('separator');
         const stack = v.the('stack');
         if (!separator || !stack || !v.names('covers').includes(separator.name) || v.word('result') === 'failed') return;
-        const how = v.rows('with').map(row => row.get('')?.text ?? '').join(', ');
-        if (/\bboth sides\b/i.test(how) && !/\b(alone|in turn)\b/i.test(how)) {
+        const words = how(v);
+        if (/\bboth sides\b/i.test(words) && !/\b(alone|in turn)\b/i.test(words)) {
             tell({ at: v.at('with'), message: `With both sides linked nothing presses on the separators: ${v.name} shows whether joints are tight, not whether the sheets are whole. Press one side alone, the other open.` });
             return;
         }
-        if (/\bdry\b/i.test(how)) {
+        if (/\bdry\b/i.test(words)) {
             tell({ at: v.at('with'), message: 'Dry pores let gas through wherever they are: only a wet separator can be tested.' });
             return;
         }
-        if (/\b(running|under current|with current|current on|while it runs)\b/i.test(how) && !(v.maybe('oxygen') >= 0 || v.maybe('hydrogen') >= 0)) {
+        if (/\b(running|under current|with current|current on|while it runs)\b/i.test(words) && !(v.maybe('oxygen') >= 0 || v.maybe('hydrogen') >= 0)) {
             tell({ at: v.at('with'), message: 'While current flows, what goes through a hole is the other gas: press on a side only with the current off. What an analyser shows while it runs tells more, and is not on record here.' });
             return;
         }

@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
 import { isIndoors, stores } from '../../place.js';
 
@@ -11,7 +12,7 @@ export default defineRule({
     guardsLife: true,
     on: 'fan',
     check(v, tell) {
-        if (isIndoors(v) !== true || !v.the('stack') || (v.word('sort') ?? 'extract') !== 'extract' || v.word('in-stream-motor') !== 'ordinary') return;
+        if (isIndoors(v) !== true || !v.the('stack') || !extracts(v) || v.word('in-stream-motor') !== 'ordinary') return;
         // Assumed, not stated: then it is a question where something is kept or pressed.
         const said = v.said('in-stream-motor');
         if (!said && !stores(v).length) return;

@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
 import { isIndoors } from '../../place.js';
 
@@ -10,7 +11,7 @@ export default defineRule({
     source: 'conservation of air; common practice, no source',
     on: 'fan',
     check(v, tell) {
-        if (isIndoors(v) !== true || !v.the('stack') || (v.word('sort') ?? 'extract') !== 'extract') return;
+        if (isIndoors(v) !== true || !v.the('stack') || !extracts(v)) return;
         const site = v.the('site')!;
         if (site.says('openings') !== 'none') return;
         tell({ at: site.at('openings'), message: `No opening lets air in, so ${v.name} moves little: an inlet low down belongs to it.`, related: [{ span: v.at(), message: 'draws from the room' }] });

@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
 import { isIndoors, standsOutside, stores } from '../../place.js';
 import { missing } from '../../stage.js';
@@ -20,7 +21,7 @@ export default defineRule({
         if (v.yes('pockets') && !little) tell({ at: v.at('pockets'), severity: 'warning', message: 'Beams, shelves or a false ceiling make pockets under the roof where hydrogen stays.' });
         const high = v.maybe('high-point');
         const openings = v.rows('openings').map(r => r.get('height')?.number ?? NaN);
-        const fans = v.all('fan').filter(f => (f.word('sort') ?? 'extract') === 'extract').map(f => f.maybe('place')).filter(h => h === h);
+        const fans = v.all('fan').filter(extracts).map(f => f.maybe('place')).filter(h => h === h);
         const heights = [...openings, ...fans].filter(h => h === h);
         if (!heights.length) {
             if (v.says('openings') === 'none' && !v.all('fan').length) tell({ at: v.at('openings'), severity, message: 'The room has no opening: whatever leaks stays.' });

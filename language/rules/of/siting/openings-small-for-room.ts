@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { isIndoors } from '../../place.js';
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
@@ -15,7 +16,7 @@ export default defineRule({
     under: ['ventilation-below-leak', 'no-high-opening'],
     on: 'rig',
     check(v, tell) {
-        if (isIndoors(v) !== true || !v.the('stack') || v.all('fan').some(f => (f.word('sort') ?? 'extract') === 'extract')) return;
+        if (isIndoors(v) !== true || !v.the('stack') || v.all('fan').some(extracts)) return;
         const wanted = OPENING_PER_VOLUME * v.maybe('volume');
         const openings = v.rows('openings').map(r => ({ area: r.get('area')?.number ?? NaN, height: r.get('height')?.number ?? NaN }));
         if (!(wanted > 0) || !openings.length || openings.some(o => !(o.area > 0) || o.height !== o.height)) return;

@@ -1,3 +1,4 @@
+import { extracts } from '../../../quantities/surroundings.js';
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { digits, show } from '../../../units/format.js';
@@ -23,7 +24,7 @@ export default defineRule({
         const fresh = v.q('ventilation');
         const leak = share / (1 - share) * fresh;
         const wanted = Math.ceil(leak / 0.004 * 3600 / 5) * 5;
-        const fan = v.all('fan').find(f => (f.word('sort') ?? 'extract') === 'extract');
+        const fan = v.all('fan').find(extracts);
         tell({
             at: fan?.said('flow') ? fan.at('flow') : v.at('openings'), severity: share > 0.01 ? 'error' : 'warning',
             message: `If all ${show(leak, 'L/h')} of hydrogen leak, ${show(fresh, 'm3/h')} of fresh air ${share > 0.01 ? 'let the room rise' : 'hold it'} to ${digits(100 * share, 2)} %; ${share > 0.01 ? '1 % is the limit' : '0.4 % is wanted'}.`,

@@ -1,3 +1,4 @@
+import { how } from '../../records.js';
 import { defineRule } from '../../define.js';
 import type { View } from '../../../quantities/view.js';
 
@@ -12,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         // A rig that has not run warm yet has nothing to tighten again.
         if (!tell.reached('running') || !v.said('tie-rods')) return;
-        const told = (r: View) => TIGHTENED.test(`${r.given('what').facts.get('')?.text ?? ''} ${r.rows('with').map(f => f.get('')?.text ?? '').join(' ')}`);
+        const told = (r: View) => TIGHTENED.test(`${r.given('what').facts.get('')?.text ?? ''} ${how(r)}`);
         if ([...v.all('service'), ...v.all('test')].some(told)) return;
         if (v.the('routine')?.rows('plan').some(row => TIGHTENED.test(row.get('')?.text ?? ''))) return;
         tell({ at: v.at('tie-rods'), message: 'That the rods were tightened again after the first warm run is not on record: plastic and rubber creep, and what was tight cold weeps.' });
