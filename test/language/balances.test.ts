@@ -13,7 +13,8 @@ import { FARADAY, GAS_CONSTANT, MOLAR_MASS } from '../../language/physics/consta
 import { lyeVapourPressure } from '../../language/physics/lye.js';
 import { plateVoltage } from '../../language/physics/polarisation.js';
 import { thermoneutralVoltageWithVapour } from '../../language/physics/water-splitting.js';
-import { operatingPoint, solveStack, tunedMake } from '../../language/quantities/operating-point.js';
+import { operatingPoint, tunedMake } from '../../language/quantities/operating-point.js';
+import { solveStack } from '../../language/quantities/stack-solver.js';
 import { sourceModel } from '../../language/quantities/source.js';
 import { resultsOf } from '../../language/reference/quantities.js';
 import { someRigs, soundRig, withProperty, workingsOf } from './random-rigs.js';

@@ -1,6 +1,7 @@
 /** What happens when the cooling fails on the hottest day: one failure at a time. */
 import { defineModel, defineQuantity, type Model } from '../define.js';
-import { HOT_DAY, remembered, tunedMake, usable, type OperatingPoint } from '../operating-point.js';
+import { HOT_DAY, remembered, tunedMake, usable } from '../operating-point.js';
+import { type OperatingPoint } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
 
 const coolingLost: Model<OperatingPoint | undefined> = defineModel<OperatingPoint | undefined>({

@@ -3,7 +3,8 @@ import { findRoot } from '../../physics/root.js';
 import { passageResistance } from '../../physics/bypass-ladder.js';
 import { materials } from '../../vocabulary/materials.js';
 import { defineModel, defineQuantity } from '../define.js';
-import { operatingPoint, remembered, tunedMake, usable, type StackMake } from '../operating-point.js';
+import { operatingPoint, remembered, tunedMake, usable } from '../operating-point.js';
+import { type StackMake } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
 import type { View } from '../view.js';
 

@@ -1,7 +1,8 @@
 /** Current, volts and what they are made of, at the operating point. */
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
 import { defineQuantity } from '../define.js';
-import { beyondCurve, coldStart, hottestPoint, operatingPoint, type OperatingPoint } from '../operating-point.js';
+import { beyondCurve, coldStart, hottestPoint, operatingPoint } from '../operating-point.js';
+import { type OperatingPoint } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
 import { airPressureOf } from '../surroundings.js';
 import type { View } from '../view.js';

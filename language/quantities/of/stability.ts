@@ -2,7 +2,8 @@
 import { surfaceLoss, tippingPoint } from '../../physics/heat.js';
 import { findRoot } from '../../physics/root.js';
 import { defineModel, defineQuantity } from '../define.js';
-import { EMISSIVITY, HOT_DAY, hottestPoint, HOTTEST, remembered, tunedMake, usable } from '../operating-point.js';
+import { HOT_DAY, hottestPoint, remembered, tunedMake, usable } from '../operating-point.js';
+import { EMISSIVITY, HOTTEST } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
 import type { View } from '../view.js';
 
