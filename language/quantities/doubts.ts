@@ -30,6 +30,8 @@ export const crossoverDoubt = defineDoubt({ name: 'gas that crosses the separato
 export const assayDoubt = defineDoubt({ name: 'assay of the solid', source: 'usual range on the bags of that solid; common practice, no source' });
 /** Share of the delivery of a compressor that was not measured. */
 export const deliveryDoubt = defineDoubt({ name: 'delivery of the compressor', half: 0.3, source: 'Santos 2019: ± 20 % without a calibration; hydrogen leaks more' });
+/** Share of the pull of a rod that its torque leaves open: dry, oiled and dirty threads differ. */
+export const threadDoubt = defineDoubt({ name: 'friction of the threads', half: 0.3, source: 'torque against pull without a lubricant that is known: common practice, no source' });
 /** Natural logarithm of a factor: sheets and hoses of one name differ by make, filler and softener. */
 export const permeabilityDoubt = defineDoubt({ name: 'hydrogen through plastic', half: Math.log(2), uneven: true, told: 'a factor of 2', source: 'tables of permeability scatter by as much; from memory' });
 /** Share of what a battery loses by itself: twice as much for every 10 K, more with age. */

@@ -2,6 +2,7 @@
 import { boardBow, boltForce, faceForce, gasketSqueeze } from '../../physics/solids.js';
 import { materials } from '../../vocabulary/materials.js';
 import { defineQuantity } from '../define.js';
+import { threadDoubt } from '../doubts.js';
 import type { View } from '../view.js';
 
 /** Plastics give way under load for months: what is left of their stiffness. Common practice, no source. */
@@ -25,7 +26,7 @@ export default [
         const w = q.sizes('wetted');
         return w ? faceForce(q.q('hydrogen-head'), w[0] * w[1]) : q.num('wetted');
     } }),
-    defineQuantity({ name: 'clamp-force', of: 'stack', measure: 'force', unit: 'kN', meaning: 'Pull of all tie rods together by the torque on their nuts.', formula: 'count x torque / (0.2 x diameter), dry', source: 'common practice, ± 30 %', shownAt: 'tie-rods', shownAs: 'clamps with', work: q => q.num('tie-rods.count') * boltForce(q.num('tie-rods.torque'), rodDiameter(q)) }),
+    defineQuantity({ name: 'clamp-force', of: 'stack', measure: 'force', unit: 'kN', meaning: 'Pull of all tie rods together by the torque on their nuts.', formula: 'count x torque / (0.2 x diameter), dry', source: 'common practice, ± 30 %', shownAt: 'tie-rods', shownAs: 'clamps with', work: q => (1 + q.doubt(threadDoubt)) * q.num('tie-rods.count') * boltForce(q.num('tie-rods.torque'), rodDiameter(q)) }),
     defineQuantity({ name: 'end-board-bow', of: 'stack', measure: 'length', meaning: 'How far each end board bows out between its tie rods after months, plastics taken at half of their stiffness.', formula: 'square board on its edges: 0.00406 x load x span^4 / stiffness, the clamping force spread over the plate', source: 'Timoshenko, Theory of Plates and Shells, table 8', shownAt: 'end-board', shownAs: 'bows', work: q => {
         const plate = q.sizes('plate.size');
         const span = q.num('end-board.span');
