@@ -1,4 +1,5 @@
 /** The language server over stdio, for the desktop editor and any other. */
+import './engine-settings.js';
 import '../language/grammar/polyfill.js';
 import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { fileURLToPath, pathToFileURL } from 'node:url';
