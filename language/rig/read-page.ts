@@ -6,7 +6,7 @@ import type { BlockItem, Frame, Item, LineItem, PropertyItem } from '../grammar/
 import { lineWords } from '../grammar/scanner.js';
 import { match, type MatchProblem } from '../values/match.js';
 import { measures, type MeasureName } from '../units/dimension.js';
-import { nearest, offering } from '../values/nearest.js';
+import { halfTyped, nearest, offering } from '../values/nearest.js';
 import { parseValue, walk, type Node, type ParsedValue } from '../values/parse-value.js';
 import { media, type Kind, type Property } from '../vocabulary/define.js';
 import { kindCalled, kinds } from '../vocabulary/index.js';
@@ -240,7 +240,9 @@ class PageReader {
             const called = kindCalled(item.kind)?.name;
             const near = called ?? nearest(item.kind, item.items || item.name ? kinds.keys() : [...kinds.keys(), ...lineWords]);
             const asLine = !item.items && lineWords.includes(item.kind as never);
-            this.problem(asLine ? 'unfinished-line' : 'unknown-word', kindSpan, called ? `${item.kind} is called ${called} here.` : near ? `${item.kind} is not a kind of part; did you mean ${near}?` : `${item.kind} is not a kind of part.`,
+            const begun = near || item.items || item.name ? undefined : halfTyped(item.kind, [...kinds.keys(), ...lineWords]);
+            this.problem(asLine || begun ? 'unfinished-line' : 'unknown-word', kindSpan, called ? `${item.kind} is called ${called} here.` : near ? `${item.kind} is not a kind of part; did you mean ${near}?`
+                : begun ?? `${item.kind} is not a kind of part.`,
                 near ? [this.replaceFix(kindSpan, `Write ${near}`, near)] : undefined);
             // Misspelt it is still a part: its name stands for something.
             if (!item.items && !(near && item.name)) return undefined;
@@ -286,7 +288,8 @@ class PageReader {
                     const exact = part.kind?.properties[inner.kind];
                     this.problem('unfinished-line', span, exact ? `${inner.kind} has no value yet: a colon and its value must follow.`
                         : inner.kind === 'like' ? likeBefore(part)
-                        : near ? `This line is not understood; did you mean ${near}: …?` : 'This line is not understood: a property is written name: value.',
+                        : near ? `This line is not understood; did you mean ${near}: …?`
+                        : (!inner.name && part.kind && halfTyped(inner.kind, Object.keys(part.kind.properties))) || 'This line is not understood: a property is written name: value.',
                         near || exact ? [this.replaceFix(this.span(inner.start, inner.start + inner.kind.length), `Write ${near ?? inner.kind}:`, `${near ?? inner.kind}:`)] : undefined);
                     break;
                 }

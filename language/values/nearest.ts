@@ -46,3 +46,15 @@ function wrongLetters(a: string, b: string, limit: number): number {
     }
     return previous[b.length];
 }
+
+/** At most this many words are named for a beginning. */
+const MOST_BEGUN = 3;
+/** What a half-typed word may become: `pla is not finished: plate or plates?`; undefined if no word begins so. */
+export function halfTyped(word: string, candidates: Iterable<string>): string | undefined {
+    const wanted = word.toLowerCase();
+    const begun = [...candidates].filter(c => c.length > word.length && c.startsWith(wanted));
+    if (!begun.length) return undefined;
+    const shown = begun.slice(0, MOST_BEGUN);
+    const rest = begun.length > MOST_BEGUN ? ' …' : '';
+    return `${word} is not finished: ${shown.length > 1 && !rest ? `${shown.slice(0, -1).join(', ')} or ${shown.at(-1)}` : shown.join(', ')}${rest}?`;
+}

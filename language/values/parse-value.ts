@@ -68,10 +68,10 @@ const symbols: readonly [string, Operator][] = [
 /** Words that may follow a number without being a unit. */
 export const joiningWords: ReadonlySet<string> = new Set([
     'x', 'at', 'of', 'and', 'or', 'to', 'per', 'each', 'side', 'above', 'below', 'between', 'after', 'for', 'from', 'in', 'long',
-    'bore', 'up', 'way', 'not', 'by', 'until', 'because', 'on', 'through', 'every', 'then',
+    'bore', 'up', 'way', 'not', 'by', 'until', 'because', 'on', 'through', 'every', 'then', 'cells',
 ]);
 /** Joining words that may stand last. */
-const complete = new Set(['each', 'side', 'long', 'bore', 'up', 'way', 'in']);
+const complete = new Set(['each', 'side', 'long', 'bore', 'up', 'way', 'in', 'cells']);
 
 /** Parses a value. Never throws; the result depends on the text alone. */
 export function parseValue(text: string): ParsedValue {

@@ -45,6 +45,10 @@ describe('where a line begins', () => {
         expect(offered('trip t {\n  if-w<|>\n}').after('if-wire-breaks')).toContain('|unknown,trips,nothing|');
         expect(after('supply')).toMatch(/sort: +\$\{\d+\|bench,/);
     });
+    it('a kind says what its template will ask for, in a sentence each', () => {
+        const fan = words(offered('<|>').take('fan'));
+        for (const key of ['sort', 'flow', 'place', 'in-stream-motor', 'fed-from']) expect(fan).toMatch(new RegExp(`^- ${key}: [A-Z].*[.?]$`, 'm'));
+    });
     it('a template names the parts of this rig', () => {
         expect(offered('<|>').after('trip')).toContain(':bag.volume}');
         const o = open('rig "A", idea\nbag gas-bag { volume: 40 L }\n<|>');

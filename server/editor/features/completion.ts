@@ -100,6 +100,12 @@ const watched = new Set(['bag', 'gasometer', 'stack', 'column', 'cylinder', 'bub
 const askedFirst = ['hydrogen-rate', 'volts-per-cell', 'temperature', 'current', 'voltage'];
 const onEveryPart = new Set(['note', 'source', 'price', 'only-in']);
 
+/** What a kind is, and what its template asks for: the words that stand to be chosen there say too little by themselves. */
+function asked(kind: Kind): string {
+    const lines = (kind.template ?? []).map(line => kind.properties[line.slice(0, line.indexOf(':'))]).filter(p => p);
+    return [kind.doc, lines.map(p => `- ${p.name}: ${/^.*?[.?](?= |$)/.exec(p.doc)?.[0] ?? p.doc}`).join('\n')].filter(Boolean).join('\n\n');
+}
+
 class Completer {
     private readonly rig: Rig;
     constructor(
@@ -163,7 +169,7 @@ class Completer {
             ...(blank ? templates.map(t => ({ label: `rig: ${t.name}`, kind: CompletionItemKind.Snippet, text: t.text, detail: t.title, doc: t.description, rank: 1 })) : []),
             { label: 'path', kind: CompletionItemKind.Keyword, text: 'path ', again: true, doc: 'What is joined to what, in order: path hydrogen: stack -> bubbler -> burner.', rank: this.page.title ? 5 : 2 },
             ...words.map(([label, text, doc], n) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: this.page.title || n > 1 ? 5 : n ? 2 : 0 })),
-            ...[...kinds.values()].sort((a, b) => (needed.indexOf(a.name) + 100) % 100 - (needed.indexOf(b.name) + 100) % 100).map(k => ({ label: k.name, kind: CompletionItemKind.Class, text: this.block(k), template: true, detail: k.group, doc: k.doc, rank: rank(k) })),
+            ...[...kinds.values()].sort((a, b) => (needed.indexOf(a.name) + 100) % 100 - (needed.indexOf(b.name) + 100) % 100).map(k => ({ label: k.name, kind: CompletionItemKind.Class, text: this.block(k), template: true, detail: k.group, doc: asked(k), rank: rank(k) })),
         ];
     }
     /** A new part of a kind, with its usual lines. The name comes first where it needs one. */
