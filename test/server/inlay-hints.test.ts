@@ -41,6 +41,13 @@ describe('inlay hints', () => {
         expect(whole('o2-bubbler -> outdoors')).toMatch(/^≈ hydrogen .* · oxygen .* · [\d.]+ °C.* · across separators /);
         expect(whole('o2-bubbler -> nobody')).not.toContain('across separators');
     });
+    it('behind a long line say less, never nothing', () => {
+        const behind = (blanks: number) => {
+            const one = open(rig.replace(/stack \{[^}]*\}/, `stack { cells: 10${' '.repeat(blanks)}wetted: 80 x 100 mm }`));
+            return String(hintsIn(one.house, one.uri)[2].label).split(' · ').length;
+        };
+        expect([3, 60, 90].map(behind)).toEqual([4, 2, 1]);
+    });
     it('show their working when pointed at', () => {
         expect((at(4)[0].tooltip as MarkupContent).value).toContain('*How:*');
         const lazy = hintsIn(o.house, o.uri, 0, Infinity, true);

@@ -11,7 +11,10 @@ import type { House } from '../house.js';
 
 /** Our own mark: about equal, since these are worked out. */
 const MARK = '≈ ';
+const BETWEEN = ' · ';
 const MOST = 4;
+/** Hints end at this column, characters, or with their first number: behind a long line the rest would be out of sight. */
+const WIDEST = 130;
 /** A spread is shown where it is this large a share of the number: there the number alone would promise too much. */
 const WIDE = 0.05;
 /** K, the same of a temperature. */
@@ -63,7 +66,11 @@ export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy
     };
     for (const [line, all] of byLine) {
         const results = inTurn(all).slice(0, MOST);
-        put(line, results.map(label).join(' · '), lazy ? { data: { uri, names: results.map(r => `${r.part.name}.${r.quantity.name}`) } } : { tooltip: tooltip(results) });
+        const labels = results.map(label);
+        const room = WIDEST - doc.lines.lineText(line).trimEnd().length - MARK.length;
+        while (labels.length > 1 && labels.join(BETWEEN).length > room) labels.pop();
+        results.length = labels.length;
+        put(line, labels.join(BETWEEN), lazy ? { data: { uri, names: results.map(r => `${r.part.name}.${r.quantity.name}`) } } : { tooltip: tooltip(results) });
     }
     for (const named of page.lets) {
         const value = rig.lets.get(named.name) === named && named.value?.names ? workings.namedValue(named.name) : undefined;
