@@ -157,6 +157,11 @@ const IN_COOLER = 323.15;
 /** K, ramp of a thermostat: it switches, and over hours the mean lies a few kelvin above its point. Common practice, no source. */
 const THERMOSTAT_RAMP = 4;
 
+/** W that stack, vessels and hoses lose to a room, both in K. */
+export function stackLoss(make: StackMake, T: number, room: number): number {
+    return make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
+}
+
 /**
  * Solves one make on one source.
  *
@@ -234,7 +239,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, p.T));
         return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(p.T, vapour, make.pressure);
     };
-    const lossOf = (T: number) => make.lossFactor * (make.conductance === make.conductance ? make.conductance * (T - room) : surfaceLoss(T, room, make.outside, make.outsideHeight, EMISSIVITY));
+    const lossOf = (T: number) => stackLoss(make, T, room);
     const lyeFlowOf = (p: Taken): Record<Side, number> => {
         const moles = hydrogenOf(p);
         return { hydrogen: circulation(make.loops.hydrogen, make, p.T, moles), oxygen: circulation(make.loops.oxygen, make, p.T, moles / 2) };

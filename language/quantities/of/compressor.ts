@@ -146,8 +146,7 @@ function delivery(q: View, model: typeof full): number {
 /** Exponent that gives the same warming as a share of that without heat exchange. */
 const exponentOf = (cooling: number) => 1 / (1 - cooling * (heatRatio - 1) / heatRatio);
 /** K at which each stage draws, the first machine in a room of so many K. */
-function suctions(q: View, room: number, exponent: (m: View) => number): readonly number[] {
-    const c = q.model(full);
+function suctions(q: View, room: number, exponent: (m: View) => number, c = q.model(full)): readonly number[] {
     let kelvin = room;
     for (const m of c?.machines.map(n => q.other(n)!) ?? []) {
         const each = stageRatio(ratioIn(c, m), m.num('stages'));
@@ -159,13 +158,28 @@ function suctions(q: View, room: number, exponent: (m: View) => number): readonl
     return [];
 }
 /** K, of the stage that presses hottest. */
-function hottestDischarge(q: View, room: number, exponent: (m: View) => number): number {
-    const each = q.q('stage-ratio');
-    const all = suctions(q, room, exponent);
+function hottestDischarge(q: View, room: number, exponent: (m: View) => number, c?: Compression): number {
+    const each = c ? stageRatio(ratioIn(c, q), q.num('stages')) : q.q('stage-ratio');
+    const all = suctions(q, room, exponent, c);
     return all.length ? dischargeTemperature(Math.max(...all), each, exponent(q)) : NaN;
 }
 const withCooling = (m: View) => exponentOf(m.num('cooling'));
 const withoutCooling = () => heatRatio;
+/**
+ * What a compressor, with those in its line, does against a store that is not at its cut-off.
+ *
+ * @param to    Pa above vacuum, in the store
+ * @param room  K
+ * @returns mol/s that leave it, drawn at 20 °C, and K of the gas that leaves its hottest stage; undefined where the line cannot be told
+ */
+export function against(q: View, to: number, room: number): { readonly flow: number; readonly discharge: number } | undefined {
+    const line = lineOf(q);
+    if (!line) return undefined;
+    const c = solved(line, pressures(line, Math.max(line.suction, to), ratioFull));
+    const [first] = line.machines;
+    const flow = gasMoles(first.q('displacement-flow') * efficiency(first, firstRatio(first, ratioIn(c, first), ratioFull(first))), ROOM, c.suction);
+    return { flow, discharge: hottestDischarge(q, room, withCooling, c) };
+}
 const gauge = (q: View, end: 0 | 1) => (q.model(full)?.pressures[q.name]?.[end] ?? NaN) - airPressureOf(q);
 /** Hydrogen that the stack makes, mol/s. */
 const made = (q: View) => q.the('stack')?.q('hydrogen-rate') ?? NaN;

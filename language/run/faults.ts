@@ -1,0 +1,157 @@
+/**
+ * What if one thing breaks: every way in which a part can fail that a run can follow, each run to a hazard or through a day and a night;
+ * and each guard put out of action in turn, to see what hangs on it.
+ */
+import type { Workings } from '../quantities/workings.js';
+import { Plant } from './plant.js';
+import { run, type Hazard, type RunResult } from './run.js';
+import { usualDay, type Scenario } from './scenario.js';
+
+/** s after the start at which it fails: the rig is warm and fills. */
+const FAILS_AT = 600;
+/** Events of the vocabulary that a run follows, by kind of part. Others are listed as not followed. */
+const follows: Readonly<Record<string, readonly string[]>> = {
+    switch: ['sticks made', 'sticks broken', 'wire breaks', 'detached'], trip: ['fails to trip', 'trips', 'wire breaks', 'detached'],
+    analyser: ['fails to trip', 'trips', 'wire breaks'], detector: ['fails to trip', 'trips', 'wire breaks'],
+    relay: ['sticks made', 'sticks broken', 'coil fails'], contactor: ['sticks made', 'sticks broken', 'coil fails'], 'solid-state-relay': ['fails on', 'fails off'],
+    timer: ['sticks made', 'sticks broken'], button: ['sticks made'], unloader: ['sticks open', 'sticks shut'], valve: ['sticks open', 'sticks shut', 'left shut'],
+    'check-valve': ['leaks back', 'sticks shut'], 'relief-valve': ['sticks shut', 'sticks open'], fan: ['stops'], feed: ['lost'], compressor: ['stalls'], cooler: ['water fails'],
+    bag: ['leaks', 'pinched', 'bursts'], tube: ['comes off', 'blocked', 'leaks'], tee: ['leaks'], column: ['outlet blocked'], bubbler: ['dry', 'frozen', 'blocked'],
+    scrubber: ['blocked', 'frozen', 'dry'], seal: ['dry', 'frozen'], vent: ['blocked'], cylinder: ['leaks'],
+};
+/** Guards: what acts only when something is wrong. */
+const guards = new Set(['trip', 'analyser', 'detector', 'seal', 'relief-valve']);
+/** How each of them is out of action. */
+const outOfAction: Readonly<Record<string, string>> = { trip: 'fails to trip', analyser: 'fails to trip', detector: 'fails to trip', seal: 'frozen', 'relief-valve': 'sticks shut' };
+/** Things of a story that are told: the rest follows from them. */
+const MOST_TOLD = 4;
+/** Part of what a healthy day makes by which another day may differ and still count as the same. */
+const ALIKE = 0.01;
+
+export interface Fault {
+    readonly part: string;
+    readonly what: string;
+}
+export interface FaultResult extends Fault {
+    /** What came of it. stops: it stops or does otherwise than on a healthy day, and reaches no hazard. unseen: nothing shows until something else fails. */
+    readonly outcome: 'hazard' | 'caught' | 'stops' | 'unseen';
+    /** s from the failure. */
+    readonly hazard?: Hazard;
+    /** What acted first: a guard, a relief that lifted, a seal that blew; and when, s from the failure. */
+    readonly caughtBy?: { readonly name: string; readonly t: number };
+    /** s between the first that anybody could notice and the hazard. */
+    readonly left?: number;
+    /** The first things that happened otherwise than on a healthy day. */
+    readonly story: readonly string[];
+    /** What would help against this hazard. */
+    readonly help?: string;
+}
+export interface GuardResult {
+    readonly name: string;
+    /** Faults that it caught first, and what came of them without it. */
+    readonly without: readonly { readonly fault: Fault; readonly outcome: FaultResult['outcome']; readonly hazard?: Hazard; readonly caughtBy?: string }[];
+}
+export interface Faults {
+    readonly faults: readonly FaultResult[];
+    readonly guards: readonly GuardResult[];
+    /** Ways to fail that a run does not follow, by part. */
+    readonly left: readonly string[];
+    readonly notes: readonly string[];
+    readonly healthy: RunResult;
+}
+
+const helps: Readonly<Record<string, string>> = {
+    'bag-over-rating': 'a trip of its own above the highest switch that stops the stack, and a seal that opens below what the bag bears',
+    'drawn-empty': 'a trip on the suction side, wired so that it drops the compressor by itself, above the pressure of the air',
+    'cylinder-over-rating': 'a second pressure switch that drops the compressor by another contactor, and a relief valve that has been tested',
+    'too-hot': 'a trip on the temperature that drops the stack, not shared with the switch that calls for cooling',
+    'port-dry': 'a low-level trip in each column that drops the stack',
+    'room-hydrogen': 'a detector at the highest point that drops the stack, and a fan whose flow the stack needs',
+    'separators-pass': 'a liquid seal between each column and the first thing that can shut or freeze, which opens far below what the separators hold',
+    'held-motor': 'an unloader that opens without power, and a rest between two runs',
+};
+
+/** Every way to fail that a run follows, in the order of the text. */
+export function faultsOf(workings: Workings, plant: Plant): { readonly faults: Fault[]; readonly left: string[] } {
+    const faults: Fault[] = [];
+    const left: string[] = [];
+    for (const v of workings.allViews()) {
+        if (v.part.pattern || v.part.kind?.statement) continue;
+        const known = follows[v.kind] ?? [];
+        for (const what of v.part.kind?.events ?? []) {
+            if (['pressed', 'released', 'reset', 'returns', 'cleared', 'starts', 'draws', 'lit', 'shut', 'opened', 'restarts', 'set', 'removed', 'fills'].includes(what)) continue;
+            // A valve that nobody powers does not stick by itself, and one that is powered is not left shut.
+            const powered = v.kind !== 'valve' || v.names('shut-while').length > 0 || v.names('open-while').length > 0;
+            if (v.kind === 'valve' && powered === (what === 'left shut')) continue;
+            if (v.kind === 'button' && !v.names('contact').length && what !== 'sticks made') continue;
+            if (known.includes(what) && plant.followsFailure(v.name, what)) faults.push({ part: v.name, what });
+            else left.push(`${v.name} ${what}`);
+        }
+    }
+    return { faults, left };
+}
+/** The day on which things fail: the hottest of the site, the rig warm and running, the store half full. */
+function dayWith(workings: Workings, lasts: number, fault?: Fault): Scenario {
+    const day = usualDay(workings, lasts);
+    const hottest = workings.partsOf('site')[0]?.maybe('hottest') ?? NaN;
+    const acts = [...day.acts, ...(fault ? [{ t: FAILS_AT, part: fault.part, what: fault.what }] : [])].sort((a, b) => a.t - b.t);
+    return { ...day, weather: hottest === hottest ? () => hottest : day.weather, acts };
+}
+/** One fault by itself, with the whole run: for who wants to see it happen. */
+export function runWithFault(workings: Workings, fault: Fault, lasts: number): RunResult {
+    return run(workings, dayWith(workings, lasts, fault), { warm: true });
+}
+
+/**
+ * @param progress  told how many of how many runs are done; false stops it
+ * @throws CannotRun where the rig cannot be run at all
+ */
+export function faultsIn(workings: Workings, lasts = 86400, progress: (done: number, of: number) => boolean = () => true): Faults {
+    const plant = workings.unnoted(() => new Plant(workings));
+    const healthy = run(workings, dayWith(workings, lasts), { warm: true, plant });
+    const { faults, left } = workings.unnoted(() => faultsOf(workings, plant));
+    const results: FaultResult[] = [];
+    let goes = true;
+    for (const [i, fault] of faults.entries()) {
+        if (!(goes = progress(i, faults.length))) break;
+        results.push(resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true }), healthy));
+    }
+    const guardResults: GuardResult[] = [];
+    for (const v of workings.allViews()) {
+        if (!goes || v.part.pattern || !guards.has(v.kind)) continue;
+        const caught = results.filter(r => r.caughtBy?.name === v.name && !(r.part === v.name));
+        guardResults.push({
+            name: v.name, without: caught.map(fault => {
+                const again = resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true, already: [{ part: v.name, what: outOfAction[v.kind] }] }), healthy);
+                return { fault: { part: fault.part, what: fault.what }, outcome: again.outcome, hazard: again.hazard, caughtBy: again.caughtBy?.name };
+            }),
+        });
+    }
+    const rank = { hazard: 0, caught: 1, stops: 2, unseen: 3 } as const;
+    results.sort((a, b) => rank[a.outcome] - rank[b.outcome] || (a.hazard?.t ?? a.caughtBy?.t ?? 0) - (b.hazard?.t ?? b.caughtBy?.t ?? 0));
+    return { faults: results, guards: guardResults, left, notes: healthy.notes, healthy };
+}
+function resultOf(fault: Fault, r: RunResult, healthy: RunResult): FaultResult {
+    const usual = new Set(healthy.hazards.map(h => `${h.name} ${h.part}`));
+    const hazard = r.hazards.find(h => h.t >= FAILS_AT && !usual.has(`${h.name} ${h.part}`));
+    const since = (t: number) => t - FAILS_AT;
+    // What a failure itself looks like is no guard that caught it.
+    const actions = r.events.filter(e => e.t >= FAILS_AT).flatMap(e => [
+        ...e.parts.filter(p => r.tripped.includes(p) && !healthy.tripped.includes(p)).map(name => ({ name, t: e.t })),
+        ...e.then.flatMap(w => (/ (?:lifts|blows)[ :]/.test(w) && !healthy.events.some(h => h.then.includes(w)) ? [{ name: w.split(' ')[0], t: e.t }] : [])),
+        ...(/is full: gas leaves through its seal/.test(e.cause) && !healthy.events.some(h => h.cause === e.cause) ? [{ name: sealOf(e.cause), t: e.t }] : []),
+    ]);
+    // What trips because its own supply was cut has caught nothing.
+    const first = actions.find(a => a.name !== fault.part && !(fault.what === 'lost' && a.t <= FAILS_AT) && (!hazard || a.t < hazard.t));
+    const usualCauses = new Set(healthy.events.map(e => e.cause));
+    const story = r.events.filter(e => e.t >= FAILS_AT && (e.then.length > 0 || e.sort === 'hazard') && (!usualCauses.has(e.cause) || e.sort === 'hazard')).map(e => [e.cause, ...e.then].join(', ')).filter((w, i, all) => all.indexOf(w) === i).slice(0, MOST_TOLD);
+    const differs = (key: 'made' | 'vented' | 'escaped' | 'relieved' | 'compressor-hours') => Math.abs(r.final[key] - healthy.final[key]) > ALIKE * Math.max(healthy.final.made, 1e-9) * (key === 'compressor-hours' ? 1e3 : 1);
+    const alike = !r.ended.early && !(['made', 'vented', 'escaped', 'relieved', 'compressor-hours'] as const).some(differs);
+    const outcome = hazard ? 'hazard' : first ? 'caught' : alike ? 'unseen' : 'stops';
+    return {
+        ...fault, outcome, hazard: hazard && { ...hazard, t: since(hazard.t) }, caughtBy: first && { name: first.name, t: since(first.t) },
+        left: hazard && first ? hazard.t - first.t : undefined, story: r.ended.early && !hazard ? [...story, r.ended.early] : story, help: hazard && helps[hazard.name],
+    };
+}
+/** The name of the bag in the sentence stands for its seal. */
+const sealOf = (cause: string) => `the seal of ${cause.split(' ')[0]}`;

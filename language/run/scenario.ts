@@ -1,0 +1,119 @@
+/** What a run begins with and what happens in it: read from a `scenario` block, or what is usual where the rig names none. */
+import { ROOM } from '../quantities/surroundings.js';
+import type { View } from '../quantities/view.js';
+import type { Workings } from '../quantities/workings.js';
+import { toSi, unitOf } from '../units/unit.js';
+
+const DAY = 86400;
+/** s after midnight at which a run begins where nothing is said. Own choice. */
+const USUAL_START = 8 * 3600;
+/** How long a push button is held down, s. */
+export const PUSHED = 1;
+
+/** Water is added up to the working level. */
+export const TOPPED_UP = 'topped up';
+/** s between two fillings of water where the routine does not tell. Common practice, no source. */
+const USUAL_FILLING = 4 * 3600;
+
+/** Something that is done, or happens, at a time. */
+export interface Act {
+    /** s since the start. */
+    readonly t: number;
+    readonly part: string;
+    /** As the vocabulary has it: 'pressed', 'sticks made', 'lost'. */
+    readonly what: string;
+}
+export interface Scenario {
+    /** Of the block; undefined for the usual day. */
+    readonly name: string | undefined;
+    /** s after midnight. */
+    readonly starts: number;
+    /** s */
+    readonly lasts: number;
+    /** K of room and air at a time since the start, s. */
+    readonly weather: (t: number) => number;
+    readonly acts: readonly Act[];
+    /** SI, what stands in the rig before it begins, by 'part.quantity': a temperature, a volume, a pressure. */
+    readonly begins: ReadonlyMap<string, number>;
+    /** What of it is not understood or not followed, in sentences. */
+    readonly notes: readonly string[];
+}
+
+const timed = /^(?:(?<clock>\d{1,2}:\d{2})|(?:after|at)\s+(?<after>\d+(?:\.\d+)?\s*[a-z]+))\s+(?<part>[\p{L}_][\p{L}\p{N}_-]*)\s+(?<what>.+)$/u;
+
+/** The usual day: every start button pressed, a room at 20 °C or as near to it as the site allows, a day and a night. */
+export function usualDay(workings: Workings, lasts = DAY): Scenario {
+    const [site] = workings.partsOf('site');
+    const low = site?.maybe('coldest') ?? NaN;
+    const high = site?.maybe('hottest') ?? NaN;
+    const kelvin = Math.min(high === high ? high : ROOM, Math.max(low === low ? low : ROOM, ROOM));
+    return { name: undefined, starts: USUAL_START, lasts, weather: () => kelvin, acts: [...pressed(workings, 0), ...toppedUp(workings, lasts)], begins: new Map(), notes: [] };
+}
+/** Water added as the routine says, for as long as a run lasts. */
+export function toppedUp(workings: Workings, lasts: number): Act[] {
+    const [routine] = workings.partsOf('routine');
+    const [stack] = workings.partsOf('stack');
+    const every = routine?.rows('water-fill').flatMap(r => [...r.values()]).find(f => f.amount && f.number > 600)?.number ?? USUAL_FILLING;
+    return stack ? Array.from({ length: Math.max(0, Math.ceil(lasts / every) - 1) }, (_, i) => ({ t: (i + 1) * every, part: stack.name, what: TOPPED_UP })) : [];
+}
+/** Every button that something is latched by. */
+export function pressed(workings: Workings, t: number): Act[] {
+    const buttons = new Set<string>();
+    for (const v of workings.allViews()) {
+        if (v.part.pattern || !('latched-by' in (v.part.kind?.properties ?? {}))) continue;
+        for (const n of v.names('latched-by')) if (v.other(n.split('.')[0])?.kind === 'button') buttons.add(n.split('.')[0]);
+    }
+    return [...buttons].map(part => ({ t, part, what: 'pressed' }));
+}
+/** A scenario of the text. */
+export function readScenario(workings: Workings, view: View): Scenario {
+    const usual = usualDay(workings);
+    const notes: string[] = [];
+    const clock = view.given('starts').facts.get('clock')?.number ?? NaN;
+    const starts = clock === clock ? clock : USUAL_START;
+    const acts: Act[] = [];
+    for (const row of view.rows('events')) {
+        const text = [...row.values()][0]?.text ?? '';
+        const m = timed.exec(text.trim())?.groups;
+        if (!m) {
+            notes.push(`${view.name}: "${text}" is not understood; an event is written as 08:05 start-button pressed, or after 2 h control lost.`);
+            continue;
+        }
+        let t: number;
+        if (m.clock) {
+            const [h, min] = m.clock.split(':').map(Number);
+            t = (h * 3600 + min * 60 - starts + DAY) % DAY;
+        } else {
+            const [, number, word] = /^([\d.]+)\s*([a-z]+)$/.exec(m.after)!;
+            const unit = unitOf(word);
+            t = unit ? toSi(Number(number), unit) : NaN;
+        }
+        const part = workings.viewOf(m.part);
+        if (!(t >= 0) || !part) notes.push(`${view.name}: "${text}" is left out: ${part ? 'its time is not understood' : `there is no part ${m.part}`}.`);
+        else acts.push({ t, part: m.part, what: m.what.trim() });
+    }
+    const rows = view.rows('weather').map(r => ({ kelvin: r.get('value')?.number ?? NaN, clock: r.get('at')?.number ?? NaN })).filter(r => r.kelvin === r.kelvin);
+    const begins = new Map<string, number>();
+    for (const key of view.part.entries.keys()) {
+        const n = key.includes('.') ? view.seen(key) : NaN;
+        if (n === n) begins.set(key, n);
+    }
+    for (const key of ['sun', 'with'] as const) if (view.said(key)) notes.push(`${view.name}: ${key} is not followed by a run yet.`);
+    return {
+        name: view.name, starts, lasts: view.maybe('lasts', DAY), weather: rows.length ? weatherOf(rows, starts) : usual.weather,
+        acts: acts.some(a => workings.viewOf(a.part)?.kind === 'button') ? acts.sort((a, b) => a.t - b.t) : [...usual.acts, ...acts].sort((a, b) => a.t - b.t), begins, notes,
+    };
+}
+/** Straight lines between what is told by the clock, round the day. */
+function weatherOf(rows: readonly { kelvin: number; clock: number }[], starts: number): (t: number) => number {
+    const timed = rows.filter(r => r.clock === r.clock).sort((a, b) => a.clock - b.clock);
+    if (timed.length < 2) return () => rows[0].kelvin;
+    return t => {
+        const clock = (starts + t) % DAY;
+        const next = timed.findIndex(r => r.clock > clock);
+        const b = timed[next < 0 ? 0 : next];
+        const a = timed[(next < 0 ? timed.length : next || timed.length) - 1];
+        const span = (b.clock - a.clock + DAY) % DAY || DAY;
+        return a.kelvin + (b.kelvin - a.kelvin) * (((clock - a.clock + DAY) % DAY) / span);
+    };
+}
