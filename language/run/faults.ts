@@ -33,8 +33,8 @@ export interface Fault {
     readonly what: string;
 }
 export interface FaultResult extends Fault {
-    /** What came of it. stops: it stops or does otherwise than on a healthy day, and reaches no hazard. unseen: nothing shows until something else fails. */
-    readonly outcome: 'hazard' | 'caught' | 'stops' | 'unseen';
+    /** What came of it. escapes: hydrogen leaves where the rig stands, no hazard as counted here is reached. stops: it stops or does otherwise than on a healthy day, and reaches no hazard. unseen: nothing shows until something else fails. */
+    readonly outcome: 'hazard' | 'escapes' | 'caught' | 'stops' | 'unseen';
     /** s from the failure. */
     readonly hazard?: Hazard;
     /** What acted first: a guard, a relief that lifted, a seal that blew; and when, s from the failure. */
@@ -43,6 +43,8 @@ export interface FaultResult extends Fault {
     readonly left?: number;
     /** The first things that happened otherwise than on a healthy day. */
     readonly story: readonly string[];
+    /** mol of hydrogen that came out where the rig stands, more than on a healthy day. */
+    readonly escaped?: number;
     /** What would help against this hazard. */
     readonly help?: string;
 }
@@ -127,7 +129,7 @@ export function faultsIn(workings: Workings, lasts = 86400, progress: (done: num
             }),
         });
     }
-    const rank = { hazard: 0, caught: 1, stops: 2, unseen: 3 } as const;
+    const rank = { hazard: 0, escapes: 1, caught: 2, stops: 3, unseen: 4 } as const;
     results.sort((a, b) => rank[a.outcome] - rank[b.outcome] || (a.hazard?.t ?? a.caughtBy?.t ?? 0) - (b.hazard?.t ?? b.caughtBy?.t ?? 0));
     return { faults: results, guards: guardResults, left, notes: healthy.notes, healthy };
 }
@@ -147,10 +149,11 @@ function resultOf(fault: Fault, r: RunResult, healthy: RunResult): FaultResult {
     const story = r.events.filter(e => e.t >= FAILS_AT && (e.then.length > 0 || e.sort === 'hazard') && (!usualCauses.has(e.cause) || e.sort === 'hazard')).map(e => [e.cause, ...e.then].join(', ')).filter((w, i, all) => all.indexOf(w) === i).slice(0, MOST_TOLD);
     const differs = (key: 'made' | 'vented' | 'escaped' | 'relieved' | 'compressor-hours') => Math.abs(r.final[key] - healthy.final[key]) > ALIKE * Math.max(healthy.final.made, 1e-9) * (key === 'compressor-hours' ? 1e3 : 1);
     const alike = !r.ended.early && !(['made', 'vented', 'escaped', 'relieved', 'compressor-hours'] as const).some(differs);
-    const outcome = hazard ? 'hazard' : first ? 'caught' : alike ? 'unseen' : 'stops';
+    const escaped = r.final.escaped - healthy.final.escaped;
+    const outcome = hazard ? 'hazard' : escaped > ALIKE * healthy.final.made ? 'escapes' : first ? 'caught' : alike ? 'unseen' : 'stops';
     return {
         ...fault, outcome, hazard: hazard && { ...hazard, t: since(hazard.t) }, caughtBy: first && { name: first.name, t: since(first.t) },
-        left: hazard && first ? hazard.t - first.t : undefined, story: r.ended.early && !hazard ? [...story, r.ended.early] : story, help: hazard && helps[hazard.name],
+        escaped: outcome === 'escapes' ? escaped : undefined, left: hazard && first ? hazard.t - first.t : undefined, story: r.ended.early && !hazard ? [...story, r.ended.early] : story, help: hazard && helps[hazard.name],
     };
 }
 /** The name of the bag in the sentence stands for its seal. */

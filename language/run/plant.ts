@@ -166,7 +166,7 @@ export class Plant {
         const each = stack.q('hydrogen-rate') / flowing(rest);
         if (!(each > 0)) throw new CannotRun('How much hydrogen is made is not known: rigwright show tells what is missing.');
         this.current = new Curve(warmth, points.map(p => p.current));
-        this.volts = new Curve(warmth, points.map(p => p.supplyVoltage));
+        this.volts = new Curve(warmth, points.map(p => p.voltage));
         this.hydrogen = new Curve(warmth, points.map(p => each * flowing(p)));
         this.heat = new Curve(warmth, points.map(p => p.heat));
         this.cooling = new Curve(warmth, points.map(p => p.cooling));
@@ -588,9 +588,10 @@ export class Plant {
         return !!this.compressor && this.stack.paths.between(this.bag!.view.name, this.compressor.name, 'hydrogen').includes(name);
     }
     /** As things stand before the start: cold, the bag where the last run left it, the store nearly empty. */
-    begin(kelvin: number, bagVolume: number | undefined, storePressure: number | undefined): Float64Array {
+    begin(lye: number, bagVolume: number | undefined, storePressure: number | undefined): Float64Array {
         const x = new Float64Array(states.length);
-        x[at.lye] = kelvin;
+        const kelvin = this.weather(0);
+        x[at.lye] = lye;
         if (this.bag) {
             const { flat } = this.bagLimits(kelvin);
             x[at.bag] = bagVolume === undefined ? flat : flat * bagVolume / this.bag.dead;

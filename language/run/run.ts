@@ -6,10 +6,10 @@ import { ControlLines, nothingYet, type ControlState, type Device, type Point } 
 import { at, CannotRun, Plant, RESEATS, slight, states, type Side, type StateName } from './plant.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
 import { follow, type Watched } from './stepper.js';
+import { GAS_CONSTANT } from '../physics/constants.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';
 import { toSi } from '../units/unit.js';
-import { MOLES_PER_NORMAL_CUBIC_METRE } from '../quantities/of/energy.js';
 import type { Workings } from '../quantities/workings.js';
 import { consequence, nameOfCause, valueWith } from './tell.js';
 
@@ -80,6 +80,8 @@ export interface RunOptions {
     readonly already?: readonly { readonly part: string; readonly what: string }[];
     /** What is taken as warm and running: lye as at rest, store half full. */
     readonly warm?: boolean;
+    /** How close states are followed, as a share; finer by default than anything that is told. */
+    readonly relative?: number;
     /** A plant that was made of the same workings before. */
     readonly plant?: Plant;
 }
@@ -152,7 +154,7 @@ class Run {
             const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.state, this.t));
             const watches = this.watches();
             const slope = (t: number, x: Float64Array, out: Float64Array) => this.plant.slope(t, x, this.state, this.open, this.draw, this.stalled, out);
-            const stretch = follow(slope, this.t, to, this.x, watches.map(w => w.value), { relative: RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
+            const stretch = follow(slope, this.t, to, this.x, watches.map(w => w.value), { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
                 this.t = t;
                 this.x = x;
                 this.keep();
@@ -211,7 +213,7 @@ class Run {
             if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.burst(this.t, this.x);
         }
         else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
-        this.settle(what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released');
+        this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released');
         return release;
     }
     /** The names by which devices call a feed: its own, and none where it is the one that carries the controls. */
@@ -224,7 +226,7 @@ class Run {
         const value = parseValue(what.replace(/^draws\s*/, '')).list[0]?.[0];
         if (value?.is !== 'quantity') return undefined;
         const si = toSi(value.value, value.unit);
-        return value.unit.dimension === measures['gas-flow'].dimension ? si : si * this.plant.air / (8.314462618 * this.scenario.weather(this.t));
+        return value.unit.dimension === measures['gas-flow'].dimension ? si : si * this.plant.air / (GAS_CONSTANT * this.scenario.weather(this.t));
     }
     /** Lets the control lines come to rest and tells what changed by it; a reason if they never do. */
     private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean): string | undefined {
@@ -387,6 +389,4 @@ class Run {
         };
     }
 }
-/** mol as litres at 0 °C and 101.325 kPa, m³. */
-export const normalVolume = (mol: number): number => mol / MOLES_PER_NORMAL_CUBIC_METRE;
 export { CannotRun };

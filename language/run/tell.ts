@@ -6,13 +6,13 @@ import type { Device, Point } from './control-lines.js';
 export function valueWith(si: number, unit: string): string {
     return show(si, unit, 3);
 }
-/** A device that moved by what it senses: 'bag-full makes, above 96 L'. */
+/** A device that moved by what it senses: 'bag-full makes (bag.volume above 96 L)'. */
 export function nameOfCause(names: readonly string[], device?: Device, point?: Point): string {
     if (!device || !point) return names.join(', ');
     const key = (['makes', 'breaks', 'trips', 'alarm', 'resets'] as const).find(k => (k === 'resets' ? device.resets.point : device[k]) === point);
     const does = key === 'trips' ? 'trips' : key === 'alarm' ? 'warns' : key === 'resets' ? 'may start again' : key ?? 'goes back';
     const unit = device.view.given(key ?? (device.makes ? 'makes' : 'breaks')).facts.get('value')?.amount?.unit?.text ?? '';
-    return `${device.name} ${does}: ${device.senses} ${point.side} ${show(point.value, unit, 4)}`;
+    return `${device.name} ${does} (${device.senses} ${point.side} ${show(point.value, unit, 4)})`;
 }
 /** What a device did in consequence; nothing where it goes without saying. */
 export function consequence(device: Device, on: boolean, atStart: boolean): string | undefined {

@@ -28,6 +28,6 @@ export default defineRule({
 });
 
 const several = {
-    variant: ['variant', 'variants'], scenario: ['scenario', 'scenarios'], log: ['log', 'logs'], calibration: ['calibration', 'calibrations'],
+    variant: ['variant', 'variants'], log: ['log', 'logs'], calibration: ['calibration', 'calibrations'],
     expect: ['expectation over time or in a variant', 'expectations over time or in variants'],
 } as const;

@@ -1,0 +1,75 @@
+/** A run and its faults as lines of text: what happened by the clock, how it stands at the end, what hurts most. */
+import { duration, show } from '../units/format.js';
+import type { Happened, RunResult } from '../run/run.js';
+import type { FaultResult, Faults } from '../run/faults.js';
+import type { Workings } from '../quantities/workings.js';
+
+const DAY = 86400;
+
+/** Time of day so many seconds after the start: '08:10:12', with the day where it is not the first. */
+export function clockOf(starts: number, t: number): string {
+    const seconds = Math.round(starts + t);
+    const two = (n: number) => String(n).padStart(2, '0');
+    const day = Math.floor(seconds / DAY);
+    const s = seconds % DAY;
+    return `${day ? `day ${day + 1} ` : ''}${two(Math.floor(s / 3600))}:${two(Math.floor(s / 60) % 60)}:${two(s % 60)}`;
+}
+/** Whether something is worth a line: it was done, or something followed from it. */
+export const worthTelling = (e: Happened): boolean => e.then.length > 0 || e.sort === 'act' || e.sort === 'hazard' || e.sort === 'trip';
+/** What happened, in one line: the cause and what followed. */
+export const happenedText = (e: Happened): string => (e.then.length ? `${e.cause}: ${e.then.join(', ')}` : e.cause);
+
+/** What a run comes to in numbers, a line each: name, value. */
+export function totalsOf(r: RunResult, workings: Workings): { readonly name: string; readonly value: string }[] {
+    const { final } = r;
+    const stack = workings.partsOf('stack')[0];
+    const out: { name: string; value: string }[] = [];
+    const gas = (name: string, mol: number) => {
+        if (mol > 1e-6) out.push({ name, value: show(mol, 'NL') });
+    };
+    for (const s of r.series) out.push({ name: s.name, value: show(s.values.at(-1) ?? NaN, s.unit) });
+    gas('hydrogen made', final.made);
+    gas('let outdoors through vents and seals', final.vented);
+    gas('blown off by relief valves', final.relieved);
+    gas('escaped where the rig stands', final.escaped);
+    gas('drawn by whoever uses it', final.used);
+    gas('shut in with no way out', final.trapped);
+    if (final.water > 0) out.push({ name: 'water used', value: show(final.water, 'g') });
+    const rest = (stack?.maybeQ('plug-power') ?? NaN) / ((stack?.maybeQ('voltage') ?? NaN) * (stack?.maybeQ('current') ?? NaN));
+    const plug = final['stack-energy'] * (rest === rest ? rest : 1);
+    if (plug > 0) out.push({ name: rest === rest ? 'electricity for the stack, at the plug' : 'electricity for the stack', value: show(plug, 'kWh') });
+    if (final['compressor-energy'] > 0) out.push({ name: 'electricity for the compressor', value: show(final['compressor-energy'], 'kWh') });
+    const tariff = workings.partsOf('budget')[0]?.given('tariff').facts.get('');
+    if (tariff?.amount?.unit && plug > 0) out.push({ name: 'cost of the electricity', value: `${((plug + final['compressor-energy']) * tariff.number).toFixed(2)} ${tariff.amount.unit.text.split('/')[0]}` });
+    if (r.starts) out.push({ name: 'starts of the compressor', value: String(r.starts) });
+    return out;
+}
+/** 'caught by bag-high after 8 min', 'a hazard after 3 min'. */
+export function outcomeText(f: FaultResult): string {
+    const caught = f.caughtBy ? `${f.caughtBy.name} acts ${when(f.caughtBy.t)}` : '';
+    if (f.outcome === 'hazard') return `${f.hazard!.words}, ${when(f.hazard!.t)}${caught ? `; ${caught}, ${duration(f.left!)} before, and does not stop it` : '; nothing acts before'}`;
+    if (f.outcome === 'caught') return caught;
+    if (f.outcome === 'escapes') return `${show(f.escaped!, 'NL')} within the time looked at${caught ? `; ${caught}` : '; nothing acts'}`;
+    return f.outcome === 'unseen' ? 'nothing shows' : 'no hazard within the time looked at';
+}
+const when = (t: number) => (t < 1 ? 'at once' : `after ${duration(t)}`);
+
+/** Faults in groups, each with what stands over it. */
+export function faultGroups(found: Faults): { readonly title: string; readonly faults: readonly FaultResult[] }[] {
+    return [
+        { title: 'A single failure reaches a hazard', faults: found.faults.filter(f => f.outcome === 'hazard') },
+        { title: 'Hydrogen escapes where the rig stands; evenly mixed it stays under a quarter of what can burn, at the leak and under the ceiling it does not', faults: found.faults.filter(f => f.outcome === 'escapes') },
+        { title: 'Something acts in time', faults: found.faults.filter(f => f.outcome === 'caught') },
+        { title: 'No hazard is reached within the time; the rig stops, or goes on otherwise', faults: found.faults.filter(f => f.outcome === 'stops') },
+        { title: 'Nothing shows: only a test would find it', faults: found.faults.filter(f => f.outcome === 'unseen') },
+    ].filter(g => g.faults.length);
+}
+/** What a guard is good for, in a sentence; undefined where no failure that was tried needs it. */
+export function guardText(g: Faults['guards'][number]): string {
+    if (!g.without.length) return 'none of the failures tried here came to it first';
+    const bad = g.without.filter(w => w.outcome === 'hazard');
+    const backed = [...new Set(g.without.map(w => w.caughtBy).filter(n => n !== undefined))];
+    const list = (names: readonly string[]) => (names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(', '));
+    if (bad.length) return `without it a hazard is reached: ${list(bad.map(w => `${w.fault.part} ${w.fault.what}`))}`;
+    return backed.length ? `without it ${list(backed)} ${backed.length === 1 ? 'acts' : 'act'} instead` : 'without it no hazard was reached within the time either';
+}

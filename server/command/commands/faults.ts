@@ -1,0 +1,78 @@
+import { faultGroups, guardText, outcomeText } from '../../../language/reference/run-text.js';
+import { faultsIn } from '../../../language/run/faults.js';
+import type { Command } from '../command.js';
+import { one } from '../one-rig.js';
+import { styles } from '../style.js';
+import { version } from '../version.js';
+import { caution } from '../words.js';
+import { canRun, timeOf } from './run.js';
+
+/** Faults told with their story; of the others a list is enough. */
+const MOST_TOLD = 40;
+
+const faults: Command = {
+    name: 'faults',
+    summary: 'Breaks one thing after the other on the hottest day, and tells which failure hurts, how soon, and what stops it.',
+    args: 'FILE',
+    most: 1,
+    options: {
+        for: { type: 'string', takes: 'TIME', default: '24h', doc: 'how long each failure is followed' },
+        format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json'], doc: 'form of the output' },
+        on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
+    },
+    examples: ['rigwright faults shed.rig'],
+    async run({ options, args }, around) {
+        const { analysis: { workings } } = one(args, options.on, around, 'faults');
+        const found = canRun(() => faultsIn(workings, timeOf(String(options.for))));
+        if (options.format === 'json') {
+            around.out(`${JSON.stringify({
+                version,
+                faults: found.faults.map(f => ({ part: f.part, way: f.what, outcome: f.outcome, time: f.hazard?.t ?? null, hazard: f.hazard?.name ?? null, message: f.hazard?.words ?? null, escaped: f.escaped === undefined ? null : Number(f.escaped.toPrecision(4)), 'caught-by': f.caughtBy?.name ?? null, 'caught-after': f.caughtBy?.t ?? null, story: f.story, help: f.help ?? null })),
+                guards: found.guards.map(g => ({ name: g.name, without: g.without.map(w => ({ part: w.fault.part, way: w.fault.what, outcome: w.outcome, hazard: w.hazard?.name ?? null, 'caught-by': w.caughtBy ?? null })) })),
+                'not-followed': found.left, notes: found.notes,
+            }, null, 2)}\n`);
+            return 0;
+        }
+        const s = styles(around.colour);
+        const out: string[] = [];
+        for (const { title, faults: group } of faultGroups(found)) {
+            out.push(s.strong(`${title} (${group.length})`));
+            const brief = group[0].outcome === 'unseen' || group[0].outcome === 'stops';
+            if (brief) out.push(...wrapped(group.map(f => `${f.part} ${f.what}`)));
+            else {
+                for (const f of group.slice(0, MOST_TOLD)) {
+                    out.push(`  ${f.part} ${f.what}: ${outcomeText(f)}`);
+                    for (const line of f.outcome === 'hazard' ? f.story : []) out.push(s.quiet(`    ${line}`));
+                    if (f.help) out.push(s.quiet(`    what would help: ${f.help}`));
+                }
+            }
+            out.push('');
+        }
+        if (found.guards.length) {
+            out.push(s.strong('What each guard is good for'));
+            const wide = Math.max(...found.guards.map(g => g.name.length));
+            for (const g of found.guards) out.push(`  ${g.name.padEnd(wide)}  ${guardText(g)}`);
+            out.push('');
+        }
+        if (found.left.length) out.push(s.strong(`Not followed by a run (${found.left.length})`), ...wrapped(found.left), '');
+        if (found.notes.length) out.push('Left out of these runs', ...found.notes.map(n => `  ${n}`), '');
+        out.push(s.quiet('One thing fails at a time, ten minutes after the start of a warm rig with a half full store. Two at once can do more.'), s.quiet(caution), '');
+        around.out(out.join('\n'));
+        return 0;
+    },
+};
+export default faults;
+
+function wrapped(names: readonly string[]): string[] {
+    const lines: string[] = [];
+    let line = ' ';
+    for (const [i, name] of names.entries()) {
+        const piece = ` ${name}${i < names.length - 1 ? ',' : ''}`;
+        if (line.length + piece.length > 110) {
+            lines.push(line);
+            line = ' ';
+        }
+        line += piece;
+    }
+    return [...lines, line];
+}
