@@ -10,6 +10,7 @@ import { explain } from './commands/explain.js';
 import { newRig } from './commands/new-rig.js';
 import { openLog } from './commands/open-log.js';
 import { restartServer } from './commands/restart-server.js';
+import { faults, run } from './commands/run.js';
 import { size } from './commands/size.js';
 import { sweep } from './commands/sweep.js';
 import { writeAssumptions } from './commands/write-assumptions.js';
@@ -44,6 +45,8 @@ const commands: Record<string, Command> = {
     'rigwright.size': size,
     'rigwright.sweep': sweep,
     'rigwright.corners': corners,
+    'rigwright.run': run,
+    'rigwright.faults': faults,
     'rigwright.writeAssumptions': writeAssumptions,
     'rigwright.restartServer': restartServer,
     'rigwright.openLog': openLog,
@@ -68,8 +71,8 @@ export async function activateRigwright(context: vscode.ExtensionContext, host: 
 
     context.subscriptions.push(log, watcher, pages, showStatus(client, host.kind));
     context.subscriptions.push(client.onRequest(readFileRequest, ({ uri }) => readTextFile(vscode.Uri.parse(uri))));
-    for (const [name, run] of Object.entries(commands)) {
-        context.subscriptions.push(vscode.commands.registerCommand(name, (...args: unknown[]) => withApology(rigwright, run, args)));
+    for (const [name, command] of Object.entries(commands)) {
+        context.subscriptions.push(vscode.commands.registerCommand(name, (...args: unknown[]) => withApology(rigwright, command, args)));
     }
     // A server that cannot start has been told by the client; the commands stay, so that a restart can be asked for.
     await client.start().catch(error => log.error(error));

@@ -73,5 +73,12 @@ export const sweepableRequest =
 /** Asks for the table of some numbers over a range of one or two others. */
 export const sweepRequest = new RequestType<{ uri: string; over: string[]; of: string[] }, Tried<Page> | null, void>('rigwright/sweep');
 
+/** Asks for the scenarios of a rig, by name. */
+export const scenariosRequest = new RequestType<{ uri: string }, string[] | null, void>('rigwright/scenarios');
+/** Asks for the page about a rig over time: one of its scenarios, or a usual day. */
+export const runRequest = new RequestType<{ uri: string; scenario?: string }, Tried<Page> | null, void>('rigwright/run');
+/** Asks for the page about a rig with one thing broken at a time. */
+export const faultsRequest = new RequestType<{ uri: string }, Tried<Page> | null, void>('rigwright/faults');
+
 /** The server asks for the text of another file, so that imports work on any file system that the editor knows. */
 export const readFileRequest = new RequestType<{ uri: string }, { text: string } | { missing: true }, void>('rigwright/readFile');

@@ -105,33 +105,43 @@ export function runWithFault(workings: Workings, fault: Fault, lasts: number): R
 }
 
 /**
- * @param progress  told how many of how many runs are done; false stops it
+ * All faults, one run after the other; pauses after each, so that whoever asks can tell how far it is, let others go first, or stop.
+ *
+ * @returns a generator of how many of how many runs are done; its last value is the result
  * @throws CannotRun where the rig cannot be run at all
  */
-export function faultsIn(workings: Workings, lasts = 86400, progress: (done: number, of: number) => boolean = () => true): Faults {
+export function* faultRuns(workings: Workings, lasts = 86400): Generator<{ readonly done: number; readonly of: number }, Faults> {
     const plant = workings.unnoted(() => new Plant(workings));
     const healthy = run(workings, dayWith(workings, lasts), { warm: true, plant });
     const { faults, left } = workings.unnoted(() => faultsOf(workings, plant));
+    const tried = (fault: Fault, already: readonly Fault[] = []) => resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true, already }), healthy);
     const results: FaultResult[] = [];
-    let goes = true;
-    for (const [i, fault] of faults.entries()) {
-        if (!(goes = progress(i, faults.length))) break;
-        results.push(resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true }), healthy));
+    for (const fault of faults) {
+        yield { done: results.length, of: faults.length };
+        results.push(tried(fault));
     }
     const guardResults: GuardResult[] = [];
     for (const v of workings.allViews()) {
-        if (!goes || v.part.pattern || !guards.has(v.kind)) continue;
-        const caught = results.filter(r => r.caughtBy?.name === v.name && !(r.part === v.name));
-        guardResults.push({
-            name: v.name, without: caught.map(fault => {
-                const again = resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true, already: [{ part: v.name, what: outOfAction[v.kind] }] }), healthy);
-                return { fault: { part: fault.part, what: fault.what }, outcome: again.outcome, hazard: again.hazard, caughtBy: again.caughtBy?.name };
-            }),
-        });
+        if (v.part.pattern || !guards.has(v.kind)) continue;
+        const without: GuardResult['without'][number][] = [];
+        for (const fault of results.filter(r => r.caughtBy?.name === v.name && r.part !== v.name)) {
+            yield { done: faults.length, of: faults.length };
+            const again = tried(fault, [{ part: v.name, what: outOfAction[v.kind] }]);
+            without.push({ fault: { part: fault.part, what: fault.what }, outcome: again.outcome, hazard: again.hazard, caughtBy: again.caughtBy?.name });
+        }
+        guardResults.push({ name: v.name, without });
     }
     const rank = { hazard: 0, escapes: 1, caught: 2, stops: 3, unseen: 4 } as const;
     results.sort((a, b) => rank[a.outcome] - rank[b.outcome] || (a.hazard?.t ?? a.caughtBy?.t ?? 0) - (b.hazard?.t ?? b.caughtBy?.t ?? 0));
     return { faults: results, guards: guardResults, left, notes: healthy.notes, healthy };
+}
+/** The same without a pause. */
+export function faultsIn(workings: Workings, lasts = 86400): Faults {
+    const runs = faultRuns(workings, lasts);
+    for (;;) {
+        const step = runs.next();
+        if (step.done) return step.value;
+    }
 }
 function resultOf(fault: Fault, r: RunResult, healthy: RunResult): FaultResult {
     const usual = new Set(healthy.hazards.map(h => `${h.name} ${h.part}`));

@@ -68,10 +68,12 @@ const symbols: readonly [string, Operator][] = [
 /** Words that may follow a number without being a unit. */
 export const joiningWords: ReadonlySet<string> = new Set([
     'x', 'at', 'of', 'and', 'or', 'to', 'per', 'each', 'side', 'above', 'below', 'between', 'after', 'for', 'from', 'in', 'long',
-    'bore', 'up', 'way', 'not', 'by', 'until', 'because', 'on', 'through', 'every', 'then', 'cells',
+    'bore', 'up', 'way', 'not', 'by', 'until', 'because', 'on', 'through', 'every', 'then',
 ]);
+/** What is counted by its name: no unit, and nothing that joins. */
+const counted: ReadonlySet<string> = new Set(['cells']);
 /** Joining words that may stand last. */
-const complete = new Set(['each', 'side', 'long', 'bore', 'up', 'way', 'in', 'cells']);
+const complete = new Set(['each', 'side', 'long', 'bore', 'up', 'way', 'in']);
 
 /** Parses a value. Never throws; the result depends on the text alone. */
 export function parseValue(text: string): ParsedValue {
@@ -189,7 +191,7 @@ export function parseValue(text: string): ParsedValue {
             }
             i = back;
         }
-        if (joiningWords.has(word)) {
+        if (joiningWords.has(word) || counted.has(word)) {
             i = end;
             return { is: 'number', value, decimals, start, end };
         }

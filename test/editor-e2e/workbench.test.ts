@@ -284,6 +284,21 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.run('View: Close All Editors');
     });
 
+    it('runs the rig through a day, and breaks one thing at a time, on pages beside the text', async () => {
+        await w.openFile('jeweller-torch-store.rig');
+        await w.run('Rigwright: Run the Rig Through a Day');
+        const page = await w.explained('bag-full makes');
+        await shot('run');
+        expect(await violations(w, page)).toEqual([]);
+        await w.run('View: Close All Editors');
+        await w.openFile('jeweller-torch-store.rig');
+        await w.run('Rigwright: Break One Thing at a Time');
+        const broken = await w.explained('What each guard is good for');
+        await shot('faults');
+        expect(await violations(w, broken)).toEqual([]);
+        await w.run('View: Close All Editors');
+    });
+
     it('sweeps a number and shows a curve', async () => {
         await w.openFile('lesson-two-cells.rig');
         await w.run('Rigwright: Sweep a Number');

@@ -1,6 +1,6 @@
 /** One thing broken at a time: what comes of it, who catches it, and what each guard is good for. */
 import { describe, expect, it } from 'vitest';
-import { faultsIn } from '../../language/run/faults.js';
+import { faultRuns, faultsIn } from '../../language/run/faults.js';
 import { q, workingsOf } from './rigs.js';
 
 const HOUR = 3600;
@@ -54,10 +54,12 @@ describe('faults', () => {
         for (const f of lost) expect(f.escaped!).toBeLessThan(24 * HOUR * q(w, 'stack.hydrogen-rate') * 1.05 + 40);
         expect(lost.length + found.faults.filter(f => f.hazard?.name === 'room-hydrogen').length).toBeGreaterThan(0);
     });
-    it('stops when it is told to', () => {
-        let asked = 0;
-        const some = faultsIn(w, HOUR, () => ++asked <= 3);
-        expect(some.faults).toHaveLength(3);
-        expect(some.guards).toEqual([]);
+    it('pauses after each run, and can be left at any time', () => {
+        const runs = faultRuns(w, HOUR);
+        const first = runs.next();
+        expect(first).toEqual({ done: false, value: { done: 0, of: found.faults.length } });
+        expect(runs.next().value).toMatchObject({ done: 1 });
+        runs.return(undefined as never);
+        expect(runs.next().done).toBe(true);
     });
 });

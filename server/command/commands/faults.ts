@@ -1,3 +1,4 @@
+import { notInRuns } from '../../../language/reference/run-pages.js';
 import { faultGroups, guardText, outcomeText } from '../../../language/reference/run-text.js';
 import { faultsIn } from '../../../language/run/faults.js';
 import type { Command } from '../command.js';
@@ -55,7 +56,7 @@ const faults: Command = {
             out.push('');
         }
         if (found.left.length) out.push(s.strong(`Not followed by a run (${found.left.length})`), ...wrapped(found.left), '');
-        if (found.notes.length) out.push('Left out of these runs', ...found.notes.map(n => `  ${n}`), '');
+        out.push(s.strong('Left out of a run'), ...[...found.notes, ...notInRuns].map(n => `  ${n}`), '');
         out.push(s.quiet('One thing fails at a time, ten minutes after the start of a warm rig with a half full store. Two at once can do more.'), s.quiet(caution), '');
         around.out(out.join('\n'));
         return 0;

@@ -1,3 +1,4 @@
+import { notInRuns } from '../../../language/reference/run-pages.js';
 import { clockOf, happenedText, totalsOf, worthTelling } from '../../../language/reference/run-text.js';
 import { CannotRun, run as runThrough, type RunResult } from '../../../language/run/run.js';
 import { runWithFault } from '../../../language/run/faults.js';
@@ -46,7 +47,7 @@ const run: Command = {
             const totals = totalsOf(r, workings);
             const wide = Math.max(...totals.map(t => t.name.length));
             for (const t of totals) out.push(`  ${t.name.padEnd(wide)}  ${t.value}`);
-            if (r.notes.length) out.push('', 'Left out of this run', ...r.notes.map(n => `  ${n}`));
+            out.push('', 'Left out of a run', ...[...r.notes, ...notInRuns].map(n => `  ${n}`));
             out.push('', s.quiet(caution), '');
             around.out(out.join('\n'));
         }

@@ -1,0 +1,46 @@
+/** A run, and what can fail, as pages of Markdown. */
+import { duration, show } from '../units/format.js';
+import type { Faults } from '../run/faults.js';
+import type { RunResult } from '../run/run.js';
+import type { Workings } from '../quantities/workings.js';
+import { caution } from './caution.js';
+import { clockOf, faultGroups, guardText, happenedText, outcomeText, totalsOf, worthTelling } from './run-text.js';
+
+const cell = (text: string) => text.replace(/\|/g, '\\|');
+
+/** What a run does not know, whatever the rig: told with every result. */
+export const notInRuns = [
+    'Gas in bag and cylinder stands at the temperature of the air; the warmth of compression is not followed.',
+    'Purity stays as it is at rest: what trips on a mixture does not trip in a run.',
+    'Levels move with water and heads; foam, and lye carried over, do not exist here.',
+    'Small volumes between valves are left out, and so is the time that a valve takes to move.',
+    'Wind, sun on a cylinder, and hydrogen in layers under a ceiling are not followed: a room counts as well mixed.',
+] as const;
+const limits = (notes: readonly string[]) => ['## Left out of a run', '', ...[...notes, ...notInRuns].map(n => `* ${n}`), ''];
+
+export function runPage(r: RunResult, workings: Workings, title: string): string {
+    const { starts, name, weather } = r.scenario;
+    const told = r.events.filter(worthTelling);
+    const out = [`# ${title}: ${name ?? 'a usual day'}`, '', `From ${clockOf(starts, 0).slice(0, 5)}, ${show(weather(0), '°C')} at the start.`, ''];
+    if (r.ended.early) out.push(`**It ends after ${duration(r.ended.t)}**: ${r.ended.early}.`, '');
+    if (told.length) out.push('| when | what happens |', '|---|---|', ...told.map(e => `| ${clockOf(starts, e.t)} | ${e.sort === 'hazard' ? '**Hazard:** ' : ''}${cell(happenedText(e))} |`), '');
+    else out.push('Nothing happens that a run would tell.', '');
+    out.push(`## After ${duration(r.ended.t)}`, '', '| number | value |', '|---|--:|', ...totalsOf(r, workings).map(t => `| ${cell(t.name)} | ${cell(t.value)} |`), '');
+    return [...out, ...limits(r.notes), caution, ''].join('\n');
+}
+export function faultsPage(found: Faults, title: string): string {
+    const out = [`# ${title}: one thing broken`, '', 'One part fails at a time, ten minutes after the start, on the hottest day, rig warm and store half full. Two at once can do more.', ''];
+    for (const { title: head, faults } of faultGroups(found)) {
+        out.push(`## ${head}`, '');
+        if (faults[0].outcome === 'unseen' || faults[0].outcome === 'stops') out.push(`${faults.map(f => `${f.part} *${f.what}*`).join(', ')}.`, '');
+        else for (const f of faults) {
+            out.push(`* **${f.part}** *${f.what}*: ${outcomeText(f)}.`);
+            if (f.outcome === 'hazard') out.push(...f.story.map(s => `  * ${s}`));
+            if (f.help) out.push(`  * What would help: ${f.help}.`);
+        }
+        out.push('');
+    }
+    if (found.guards.length) out.push('## What each guard is good for', '', '| guard | |', '|---|---|', ...found.guards.map(g => `| ${g.name} | ${cell(guardText(g))} |`), '');
+    if (found.left.length) out.push('## Ways to fail that no run follows', '', `${found.left.join(', ')}.`, '');
+    return [...out, ...limits(found.notes), caution, ''].join('\n');
+}

@@ -1,0 +1,36 @@
+/** The rig over time, and with one thing broken, as pages for the editor. */
+import { describe, expect, it } from 'vitest';
+import { faultsFor, runFor } from '../../server/editor/features/run-requests.js';
+import { storing } from '../run/rigs.js';
+import { open } from './marked.js';
+
+const never = { isCancellationRequested: false };
+describe('runs for the editor', () => {
+    it('are pages with what happened and how it stands, with what is left out', () => {
+        const { house, uri } = open(storing);
+        const told = runFor(house, uri);
+        const markdown = told && 'answer' in told ? told.answer.markdown : '';
+        expect(markdown).toMatch(/^# A store to run: a usual day\n/);
+        expect(markdown).toMatch(/^\| 08:00:00 \| start-button pressed: /m);
+        expect(markdown).toContain('## Left out of a run');
+        expect(markdown).toContain('Local codes');
+    });
+    it('tell in a sentence why there is none', () => {
+        const { house, uri } = open('rig "Nothing", idea\n');
+        expect(runFor(house, uri)).toMatchObject({ cannot: expect.stringContaining('no stack') });
+        expect(runFor(house, 'file:///nobody.rig')).toBeNull();
+    });
+    it('faults let other questions through, and stop when they are told to or the text changes', async () => {
+        const { house, uri } = open(storing);
+        let others = 0;
+        const count = setInterval(() => others++, 1);
+        const told = await faultsFor(house, uri, never);
+        clearInterval(count);
+        expect(told && 'answer' in told && told.answer.markdown).toMatch(/## A single failure reaches a hazard[^]*## What each guard is good for/);
+        expect(others).toBeGreaterThan(5);
+        expect(await faultsFor(house, uri, { isCancellationRequested: true })).toEqual({ cannot: 'Stopped.' });
+        const asked = faultsFor(house, uri, never);
+        house.change(uri, 2, [{ text: `${storing}\n` }]);
+        expect(await asked).toMatchObject({ cannot: expect.stringContaining('changed') });
+    });
+});
