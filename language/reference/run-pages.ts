@@ -40,7 +40,7 @@ export function faultsPage(found: Faults, title: string): string {
         }
         out.push('');
     }
-    if (found.guards.length) out.push('## What each guard is good for', '', '| guard | |', '|---|---|', ...found.guards.map(g => `| ${g.name} | ${cell(guardText(g))} |`), '');
+    if (found.guards.length) out.push('## What each guard is good for', '', '| guard | without it |', '|---|---|', ...found.guards.map(g => `| ${g.name} | ${cell(guardText(g).replace(/^without it /, ''))} |`), '');
     if (found.left.length) out.push('## Ways to fail that no run follows', '', `${found.left.join(', ')}.`, '');
     return [...out, ...limits(found.notes), caution, ''].join('\n');
 }

@@ -47,7 +47,7 @@ export function totalsOf(r: RunResult, workings: Workings): { readonly name: str
 /** 'caught by bag-high after 8 min', 'a hazard after 3 min'. */
 export function outcomeText(f: FaultResult): string {
     const caught = f.caughtBy ? `${f.caughtBy.name} acts ${when(f.caughtBy.t)}` : '';
-    if (f.outcome === 'hazard') return `${f.hazard!.words}, ${when(f.hazard!.t)}${caught ? `; ${caught}, ${duration(f.left!)} before, and does not stop it` : '; nothing acts before'}`;
+    if (f.outcome === 'hazard') return `${when(f.hazard!.t)}: ${f.hazard!.words}${caught ? `; ${caught}, ${duration(f.left!)} before, and does not stop it` : '; nothing acts before'}`;
     if (f.outcome === 'caught') return caught;
     if (f.outcome === 'escapes') return `${show(f.escaped!, 'NL')} within the time looked at${caught ? `; ${caught}` : '; nothing acts'}`;
     return f.outcome === 'unseen' ? 'nothing shows' : 'no hazard within the time looked at';
