@@ -130,7 +130,7 @@ function checkListed(workings: Workings, part: Part, told: (span: Span, message:
     }
 }
 
-const lead = /^(?:always|never|at\s+end|at\s+\d{1,2}:\d{2}|within\s+[\d.]+\s+\w+(?:\s+of\s+\d{1,2}:\d{2})?|from\s+\d{1,2}:\d{2}\s+to\s+\d{1,2}:\d{2}(?:\s+always|\s+never)?|after\s+[\d.]+\s+\w+)\s*/;
+const lead = /^(?:always|never|before\s+\d{1,2}:\d{2}|at\s+end|at\s+\d{1,2}:\d{2}|within\s+[\d.]+\s+\w+(?:\s+of\s+\d{1,2}:\d{2})?|from\s+\d{1,2}:\d{2}\s+to\s+\d{1,2}:\d{2}(?:\s+always|\s+never)?|after\s+[\d.]+\s+\w+)\s*/;
 /** Expectations over time are a small language of parts, states and comparisons; a typing slip must not pass unseen. */
 function checkOverTime(rig: Rig, told: (span: Span, message: string, near?: string) => void): void {
     for (const e of rig.expects) {

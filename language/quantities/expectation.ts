@@ -5,7 +5,7 @@
 import { measures, saysDimension } from '../units/dimension.js';
 import { digits, withUnit } from '../units/format.js';
 import { fromSi } from '../units/unit.js';
-import { capital, evaluate, inMeasure, isTrouble, tookState, type Amount, type Trouble } from '../values/evaluate.js';
+import { capital, evaluate, inMeasure, isTrouble, tookState, type Amount, type Resolve, type Trouble } from '../values/evaluate.js';
 import { parseValue, type Node, type NodeOf } from '../values/parse-value.js';
 import type { Expectation } from '../rig/rig.js';
 import type { Workings } from './workings.js';
@@ -55,13 +55,20 @@ export function weigh(workings: Workings, e: Expectation): Weighed {
     return w;
 }
 function weighNow(workings: Workings, e: Expectation): Weighed {
+    const node = e.value?.list[0]?.[0];
+    if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing: [], troubles: [] };
+    return weighNode(workings, node, workings.resolver(), workings.resolver(true));
+}
+/**
+ * Weighs a comparison, its names looked up by whoever asks: at rest, or at a moment of a run.
+ * @param wide  the same with the bounds of each value
+ */
+export function weighNode(workings: Workings, node: NodeOf<'operation'>, resolve: Resolve, wide: Resolve): Weighed {
     const missing: string[] = [];
     const troubles: Trouble[] = [];
-    const node = e.value?.list[0]?.[0];
-    if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing, troubles };
     const work = (n: Node | undefined): Amount | undefined => {
         if (!n) return undefined;
-        const w = evaluate(n, workings.resolver());
+        const w = evaluate(n, resolve);
         if (!isTrouble(w)) return w;
         if (w.code !== 'unknown') troubles.push(w);
         else if (w.message) missing.push(...w.message.split(', ').filter(m => !missing.includes(m)));
@@ -93,8 +100,8 @@ function weighNow(workings: Workings, e: Expectation): Weighed {
     const say = (si: number) => (shown ? withUnit(fromSi(si, shown), shown, 3) : digits(si, 3));
     let bounds: Bounds | undefined;
     const boundsOf = (): Bounds => {
-        const wide = evaluate(node.a, workings.resolver(true));
-        const { low, high } = isTrouble(wide) ? left : wide;
+        const bounded = evaluate(node.a, wide);
+        const { low, high } = isTrouble(bounded) ? left : bounded;
         const half = Math.max(high - left.si, left.si - low);
         return { sure: met(low) === holds && met(high) === holds, plusMinus: half > 0 ? (shown ? withUnit(half / shown.factor, shown, 2) : digits(half, 2)) : undefined };
     };

@@ -4,7 +4,8 @@ import type { Faults } from '../run/faults.js';
 import type { RunResult } from '../run/run.js';
 import type { Workings } from '../quantities/workings.js';
 import { caution } from './caution.js';
-import { clockOf, faultGroups, guardText, happenedText, outcomeText, totalsOf, worthTelling } from './run-text.js';
+import { expectationsOf, holdAgainst } from '../run/expectations.js';
+import { clockOf, faultGroups, guardText, happenedText, heldText, outcomeText, totalsOf, worthTelling } from './run-text.js';
 
 const cell = (text: string) => text.replace(/\|/g, '\\|');
 
@@ -19,6 +20,7 @@ export const notInRuns = [
 const limits = (notes: readonly string[]) => ['## Left out of a run', '', ...[...notes, ...notInRuns].map(n => `* ${n}`), ''];
 
 export function runPage(r: RunResult, workings: Workings, title: string): string {
+    const held = workings.unnoted(() => expectationsOf(workings, r.scenario.name).map(e => holdAgainst(workings, r, e)));
     const { starts, name, weather } = r.scenario;
     const told = r.events.filter(worthTelling);
     const out = [`# ${title}: ${name ?? 'a usual day'}`, '', `From ${clockOf(starts, 0).slice(0, 5)}, ${show(weather(0), '°C')} at the start.`, ''];
@@ -26,6 +28,7 @@ export function runPage(r: RunResult, workings: Workings, title: string): string
     if (told.length) out.push('| when | what happens |', '|---|---|', ...told.map(e => `| ${clockOf(starts, e.t)} | ${e.sort === 'hazard' ? '**Hazard:** ' : ''}${cell(happenedText(e))} |`), '');
     else out.push('Nothing happens that a run would tell.', '');
     out.push(`## After ${duration(r.ended.t)}`, '', '| number | value |', '|---|--:|', ...totalsOf(r, workings).map(t => `| ${cell(t.name)} | ${cell(t.value)} |`), '');
+    if (held.length) out.push('## Expected', '', ...held.map(h => `* ${heldText(h, starts)}`), '');
     return [...out, ...limits(r.notes), caution, ''].join('\n');
 }
 export function faultsPage(found: Faults, title: string): string {

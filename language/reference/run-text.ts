@@ -2,6 +2,7 @@
 import { duration, show } from '../units/format.js';
 import type { Happened, RunResult } from '../run/run.js';
 import type { FaultResult, Faults } from '../run/faults.js';
+import type { Held } from '../run/expectations.js';
 import type { Workings } from '../quantities/workings.js';
 
 const DAY = 86400;
@@ -41,8 +42,12 @@ export function totalsOf(r: RunResult, workings: Workings): { readonly name: str
     if (final['compressor-energy'] > 0) out.push({ name: 'electricity for the compressor', value: show(final['compressor-energy'], 'kWh') });
     const tariff = workings.partsOf('budget')[0]?.given('tariff').facts.get('');
     if (tariff?.amount?.unit && plug > 0) out.push({ name: 'cost of the electricity', value: `${((plug + final['compressor-energy']) * tariff.number).toFixed(2)} ${tariff.amount.unit.text.split('/')[0]}` });
-    if (r.starts) out.push({ name: 'starts of the compressor', value: String(r.starts) });
     return out;
+}
+/** How an expectation over time stands, in one line. */
+export function heldText(h: Held, starts: number): string {
+    const when = h.t === undefined ? '' : ` at ${clockOf(starts, h.t)}`;
+    return `${h.holds === undefined ? '?' : h.holds ? 'holds' : 'FAILS'}  ${h.expectation.text}  (${h.words}${h.holds === undefined && h.t === undefined ? '' : when})`;
 }
 /** 'caught by bag-high after 8 min', 'a hazard after 3 min'. */
 export function outcomeText(f: FaultResult): string {

@@ -440,7 +440,7 @@ class Tidier {
             case 'expect': {
                 const when = /^(with|during|if)[ \t]+([^:\n#]*?)[ \t]*:[ \t]*/.exec(item.text);
                 const rest = item.text.slice(when?.[0].length ?? 0);
-                const overTime = when?.[1] === 'during' || when?.[1] === 'if' || /^(always|never|within|at|from|after)\b/.test(rest);
+                const overTime = when?.[1] === 'during' || when?.[1] === 'if' || /^(always|never|within|before|at|from|after)\b/.test(rest);
                 return make(when ? 'expect' : 'through', when ? `expect ${when[1]} ${fewBlanks(when[2])}:` : 'expect', when?.[0].length ?? 0, overTime ? tidyWords : tidy);
             }
             case 'use':
@@ -624,7 +624,7 @@ function meaning(text: string, values: Values): string {
 }
 function statement(word: string, text: string, value: (raw: string) => string): string {
     const plain = text.split('\n').map(l => (commentAt(l, 0) < 0 ? l : l.slice(0, commentAt(l, 0)))).join(' ');
-    if (word === 'path' || (word === 'expect' && /^(during|if|always|never|within|at|from|after)\b/.test(text))) {
+    if (word === 'path' || (word === 'expect' && /^(during|if|always|never|within|before|at|from|after)\b/.test(text))) {
         return unquoted(plain, s => s.replace(/[ \t\u00a0\r]+/g, ' ').replace(/ ?(->|,|:) ?/g, '$1')).trim();
     }
     const head = word === 'let' ? /^[^=]*=/.exec(text)?.[0] : word === 'expect' ? /^with [^:]*:/.exec(text)?.[0] : undefined;

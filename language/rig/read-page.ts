@@ -479,7 +479,7 @@ class PageReader {
             at += head[0].length;
             rest = text.slice(head[0].length);
         }
-        const overTime = when?.word === 'during' || when?.word === 'if' || /^(always|never|within|at|from|after)\b/.test(rest);
+        const overTime = when?.word === 'during' || when?.word === 'if' || /^(always|never|within|before|at|from|after)\b/.test(rest);
         const valueSpan = this.span(at, item.textAt + text.length);
         if (!rest) {
             this.problem('unfinished-line', textSpan, 'Something must follow the colon.');

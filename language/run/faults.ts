@@ -8,7 +8,7 @@ import { run, type Hazard, type RunResult } from './run.js';
 import { usualDay, type Scenario } from './scenario.js';
 
 /** s after the start at which it fails: the rig is warm and fills. */
-const FAILS_AT = 600;
+export const FAILS_AT = 600;
 /** Events of the vocabulary that a run follows, by kind of part. Others are listed as not followed. */
 const follows: Readonly<Record<string, readonly string[]>> = {
     switch: ['sticks made', 'sticks broken', 'wire breaks', 'detached'], trip: ['fails to trip', 'trips', 'wire breaks', 'detached'],

@@ -70,6 +70,8 @@ export interface RunResult {
     readonly balance: number;
     readonly notes: readonly string[];
     readonly steps: number;
+    /** Each time that a device went on or off, in order; where it stood at the start first. */
+    readonly switched: readonly { readonly t: number; readonly name: string; readonly on: boolean }[];
     /** Guards that tripped, in their order. */
     readonly tripped: readonly string[];
 }
@@ -115,6 +117,10 @@ class Run {
     private readonly hazards: Hazard[] = [];
     private readonly times: number[] = [];
     private readonly kept: Float64Array[] = [];
+    private readonly keptCurrent: number[] = [];
+    private readonly keptVoltage: number[] = [];
+    private readonly keptStarts: number[] = [];
+    private readonly switched: { t: number; name: string; on: boolean }[] = [];
     private readonly tripped: string[] = [];
     private starts = 0;
     private steps = 0;
@@ -137,6 +143,7 @@ class Run {
         this.start = this.x.slice();
         this.lines = new ControlLines(workings, quantity => plant.sensed(quantity, this.t, this.x, this.state));
         this.lines.begin(this.state);
+        for (const [name, on] of this.state.on) this.switched.push({ t: 0, name, on });
         for (const { part, what } of options.already ?? []) this.state.failed.set(part, what);
         this.notes = [...plant.notes, ...scenario.notes, ...this.lines.unheard.map(u => `${u.device} senses ${u.senses}, which a run does not follow: it stays as it is.`)];
     }
@@ -245,6 +252,7 @@ class Run {
             const device = this.lines.devices.get(name);
             if (!device) continue;
             moved.push(name);
+            this.switched.push({ t: this.t, name, on });
             if (!parts.includes(name) || !cause) {
                 const words = consequence(device, on, sort === 'note');
                 if (words) then.push(words);
@@ -255,6 +263,7 @@ class Run {
             if (this.lines.devices.get(name)?.kind !== 'stop-button') this.tripped.push(name);
         }
         const runs = this.plant.stackRuns(this.state);
+        if (runs !== ran || this.t === 0) this.switched.push({ t: this.t, name: this.plant.stack.name, on: runs });
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
         const presses = this.plant.compressorRuns(this.state);
         if (presses && !pressed) {
@@ -297,6 +306,8 @@ class Run {
                 then.push(`the ${side} has no way out: its pressure rises`);
             } else if (!shut) this.shut.delete(side);
         }
+        // What jumps with a switch is kept on both sides of it.
+        if (moved.length) this.keep();
         const trips = moved.some(n => this.state.tripped.has(n) && !trippedBefore.has(n));
         if (then.length || (cause && (always || moved.length))) this.happened(cause || nameOfCause(moved), then, trips ? 'trip' : sort, [...parts, ...moved]);
         return unsettled.length ? `${unsettled.slice(0, 4).join(', ')} keep switching each other: the control lines never come to rest` : undefined;
@@ -367,12 +378,17 @@ class Run {
         for (const side of ['hydrogen', 'oxygen'] as const) if (!this.plant.shut(side, this.t, this.x, this.state)) this.lastHead[side] = this.plant.sideHead(side, this.t, this.x, this.state);
         this.times.push(this.t);
         this.kept.push(this.x.slice());
+        this.keptCurrent.push(this.plant.sensed(`${this.plant.stack.name}.current`, this.t, this.x, this.state) ?? 0);
+        this.keptVoltage.push(this.plant.sensed(`${this.plant.stack.name}.voltage`, this.t, this.x, this.state) ?? 0);
+        this.keptStarts.push(this.starts);
     }
     private result(early: string | undefined): RunResult {
         const { plant } = this;
         const series: Series[] = [];
         const add = (name: string, measure: Series['measure'], unit: string, value: (t: number, x: Float64Array) => number) => series.push({ name, measure, unit, values: this.kept.map((x, i) => value(this.times[i], x)) });
         add(`${plant.stack.name}.temperature`, 'temperature', '°C', (_, x) => x[at.lye]);
+        series.push({ name: `${plant.stack.name}.current`, measure: 'current', unit: 'A', values: this.keptCurrent }, { name: `${plant.stack.name}.voltage`, measure: 'voltage', unit: 'V', values: this.keptVoltage });
+        if (plant.compressor) series.push({ name: `${plant.compressor.name}.starts`, measure: 'number', unit: '', values: this.keptStarts });
         if (plant.bag) {
             add(`${plant.bag.view.name}.volume`, 'volume', 'L', (t, x) => plant.bagVolume(t, x));
             add(`${plant.bag.view.name}.pressure`, 'pressure', 'kPa', (t, x) => plant.bagPressure(t, x));
@@ -385,7 +401,7 @@ class Run {
         return {
             scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts, steps: this.steps,
             final: Object.fromEntries(states.map((s, i) => [s, x[i]])) as Record<StateName, number>,
-            ended: { t: this.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped,
+            ended: { t: this.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
         };
     }
 }

@@ -1,21 +1,43 @@
 /** How an `expect` line stands, in a few words. The same weighing makes the finding, so the two never disagree. */
+import { clockOf } from '../../language/reference/run-text.js';
+import { holdAgainst } from '../../language/run/expectations.js';
+import { FAILS_AT, runWithFault } from '../../language/run/faults.js';
+import { CannotRun, run } from '../../language/run/run.js';
+import { readScenario, usualDay } from '../../language/run/scenario.js';
 import { weigh } from '../../language/quantities/expectation.js';
 import type { Expectation } from '../../language/rig/rig.js';
 import type { Workings } from '../../language/quantities/workings.js';
 
 export interface Standing {
-    readonly is: 'holds' | 'may not hold' | 'does not hold' | 'not known' | 'not worked out';
+    readonly is: 'holds' | 'may not hold' | 'does not hold' | 'not known' | 'held against a run' | 'not worked out';
     /** The value on the left as it is now, with its bounds: '2.05 V ± 0.16 V'. */
     readonly now?: string;
     /** Names that are missing. */
     readonly missing: readonly string[];
 }
 
-/** Expectations over time, in variants and after events are read, and not worked out. */
+/** What is about time is held against a run when it is asked for; what is about a variant is read, and not worked out. */
 export function standingOf(workings: Workings, e: Expectation): Standing {
-    if (e.overTime || e.when) return { is: 'not worked out', missing: [] };
+    if (e.overTime || e.when) return { is: e.overTime && e.when?.word !== 'with' ? 'held against a run' : 'not worked out', missing: [] };
     const { holds, now, bounds, missing, troubles } = weigh(workings, e);
     if (holds === undefined || troubles.length) return { is: 'not known', missing };
     const { sure, plusMinus } = bounds!();
     return { is: !holds ? 'does not hold' : sure ? 'holds' : 'may not hold', now: plusMinus ? `${now} ± ${plusMinus}` : now, missing };
 }
+/** How an expectation over time comes out: its scenario, what it says fails, or a usual day is run through for it. Undefined where nothing can be run. */
+export function standingInRun(workings: Workings, e: Expectation): string | undefined {
+    try {
+        const said = e.when?.text.trim() ?? '';
+        const [part, ...way] = said.split(/\s+/);
+        const scenario = e.when?.word === 'during' ? workings.partsOf('scenario').find(v => v.name === said) : undefined;
+        if (e.when && e.when.word !== 'if' && !scenario) return undefined;
+        const r = e.when?.word === 'if' ? runWithFault(workings, { part, what: way.join(' ') }, A_DAY) : run(workings, scenario ? readScenario(workings, scenario) : usualDay(workings));
+        const held = workings.unnoted(() => holdAgainst(workings, r, e, e.when?.word === 'if' ? FAILS_AT : 0));
+        return `${held.holds === undefined ? 'Not known' : held.holds ? 'Holds' : 'Does not hold'}${held.t === undefined ? '' : ` at ${clockOf(r.scenario.starts, held.t)}`}: ${held.words}.`;
+    } catch (error) {
+        if (error instanceof CannotRun) return error.message;
+        throw error;
+    }
+}
+/** s */
+const A_DAY = 86400;

@@ -1,7 +1,8 @@
 import { notInRuns } from '../../../language/reference/run-pages.js';
-import { clockOf, happenedText, totalsOf, worthTelling } from '../../../language/reference/run-text.js';
+import { clockOf, happenedText, heldText, totalsOf, worthTelling } from '../../../language/reference/run-text.js';
 import { CannotRun, run as runThrough, type RunResult } from '../../../language/run/run.js';
-import { runWithFault } from '../../../language/run/faults.js';
+import { FAILS_AT, runWithFault } from '../../../language/run/faults.js';
+import { expectationsOf, holdAgainst } from '../../../language/run/expectations.js';
 import { readScenario, usualDay } from '../../../language/run/scenario.js';
 import type { Workings } from '../../../language/quantities/workings.js';
 import { fromSi, toSi, unitOf } from '../../../language/units/unit.js';
@@ -34,7 +35,9 @@ const run: Command = {
         const { analysis: { workings, rig } } = one(args, options.on, around, 'run');
         const lasts = typeof options.for === 'string' ? timeOf(options.for) : undefined;
         const r = canRun(() => follow(workings, lasts, options.scenario, options.fault));
-        if (options.format === 'json') around.out(`${JSON.stringify({ version, ...asJson(r) }, null, 2)}\n`);
+        const fault = typeof options.fault === 'string' ? options.fault.trim().replace(/\s+/g, ' ') : undefined;
+        const held = workings.unnoted(() => expectationsOf(workings, r.scenario.name, fault).map(e => holdAgainst(workings, r, e, fault === undefined ? 0 : FAILS_AT)));
+        if (options.format === 'json') around.out(`${JSON.stringify({ version, ...asJson(r), expected: held.map(h => ({ text: h.expectation.text, holds: h.holds ?? null, time: h.t ?? null, message: h.words })) }, null, 2)}\n`);
         else if (options.format === 'csv') around.out(asCsv(r));
         else {
             const s = styles(around.colour);
@@ -47,11 +50,12 @@ const run: Command = {
             const totals = totalsOf(r, workings);
             const wide = Math.max(...totals.map(t => t.name.length));
             for (const t of totals) out.push(`  ${t.name.padEnd(wide)}  ${t.value}`);
+            if (held.length) out.push('', 'Expected', ...held.map(h => `  ${heldText(h, starts)}`));
             out.push('', 'Left out of a run', ...[...r.notes, ...notInRuns].map(n => `  ${n}`));
             out.push('', s.quiet(caution), '');
             around.out(out.join('\n'));
         }
-        return 0;
+        return held.some(h => h.holds === false) ? 1 : 0;
     },
 };
 export default run;
@@ -104,6 +108,6 @@ function asJson(r: RunResult): object {
     };
 }
 function asCsv(r: RunResult): string {
-    const rows = [['time (s)', ...r.series.map(s => `${s.name} (${s.unit})`)], ...r.times.map((t, i) => [t.toFixed(2), ...r.series.map(s => String(inUnit(s.values[i], s.unit)))])];
+    const rows = [['time (s)', ...r.series.map(s => (s.unit ? `${s.name} (${s.unit})` : s.name))], ...r.times.map((t, i) => [t.toFixed(2), ...r.series.map(s => String(inUnit(s.values[i], s.unit)))])];
     return `${rows.map(row => row.join(',')).join('\n')}\n`;
 }

@@ -279,7 +279,7 @@ class Completer {
         if (happening) return this.can(happening[1], 'events', happening[2].length);
         if (/^if\s+[\p{L}\p{N}_-]*$/u.test(rest)) return parts(p => !!p.kind?.events.length);
         const clause = rest.slice(/^(?:with|during|if)\b/.test(rest) ? rest.indexOf(':') + 1 : 0).split(',').at(-1)!.trimStart();
-        const timed = /^(?:always|never|at end|at \d{1,2}:\d{2}|within \S+ \S+(?: of \d{1,2}:\d{2})?|after \S+ \S+|from \d{1,2}:\d{2} to \d{1,2}:\d{2}(?: always| never)?)\s+(.*)$/.exec(clause)?.[1];
+        const timed = /^(?:always|never|before \d{1,2}:\d{2}|at end|at \d{1,2}:\d{2}|within \S+ \S+(?: of \d{1,2}:\d{2})?|after \S+ \S+|from \d{1,2}:\d{2} to \d{1,2}:\d{2}(?: always| never)?)\s+(.*)$/.exec(clause)?.[1];
         const state = new RegExp(`^(${NAME})\\s+(?:not\\s+)?([\\p{L} -]*)$`, 'u').exec(timed ?? (/:/.test(rest) ? clause : ''));
         if (state && this.rig.parts.has(state[1])) return [...this.can(state[1], 'states', state[2].length), { label: 'not', kind: CompletionItemKind.Keyword, text: 'not ' }];
         const ideas = this.expression(timed ?? clause);
@@ -291,7 +291,7 @@ class Completer {
         ];
         const times = [
             ['always', 'always ${1}', 'At all times.'], ['never', 'never ${1}', 'At no time.'],
-            ['within', 'within ${1:2 s} ${2}', 'At the latest then.'], ['at end', 'at end ${1}', 'When the scenario is over.'],
+            ['within', 'within ${1:2 s} ${2}', 'At the latest then.'], ['before', 'before ${1:12:00} ${2}', 'At some time before.'], ['at end', 'at end ${1}', 'When the scenario is over.'],
         ];
         return [...ideas, ...[...when, ...times].map(([label, text, doc]) => ({ label, kind: CompletionItemKind.Keyword, text, template: true, doc, rank: 6 }))];
     }

@@ -16,7 +16,7 @@ import type { Analysis, Finding } from '../../../language/index.js';
 import type { Entry, Page, Part } from '../../../language/rig/rig.js';
 import { assumedOf } from '../assumptions.js';
 import { atMost, compactWorking, resultText, shortWorking } from '../compact-working.js';
-import { standingOf } from '../expectation.js';
+import { standingInRun, standingOf } from '../expectation.js';
 import type { Feature } from '../feature.js';
 import type { House, Position, Sight } from '../house.js';
 import { meaningOf } from '../names.js';
@@ -127,7 +127,8 @@ function aboutLine(analysis: Analysis, page: Page, spot: Spot): About | undefine
         const s = standingOf(analysis.workings, expectation);
         const missing = s.missing.length ? `: ${s.missing.slice(0, 3).join(', ')} ${s.missing.length > 1 ? 'are' : 'is'} not given` : '';
         const more = s.is === 'may not hold' ? ' The value as worked out holds; its bounds reach over the limit.'
-            : s.is === 'not worked out' ? ' Expectations over time, in variants and after events are read; nothing is worked out from them yet.' : '';
+            : s.is === 'held against a run' ? ` ${standingInRun(analysis.workings, expectation) ?? ''}`
+            : s.is === 'not worked out' ? ' Expectations in variants are read; nothing is worked out from them yet.' : '';
         return on(expectation.span, `**${capital(s.is)}**${s.now ? `: it is ${s.now} now` : missing}.${more}`);
     }
     if (page.stage && inside(page.stage.span)) return on(page.stage.span, explain(page.stage.word)?.markdown.replace(/^# (.*)\n+/, '**$1**: '));
