@@ -506,7 +506,7 @@ export class Plant {
                 out[at.cylinder] -= flow;
                 this.intoRoom(out, flow);
             }
-            if (draw > 0 && pressure > this.air * 1.001) {
+            if (draw > 0) {
                 out[at.cylinder] -= draw;
                 out[at.used] += draw;
             }

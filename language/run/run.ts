@@ -27,6 +27,9 @@ const DRAWN_EMPTY = -200;
 const ROOM_LIMIT = 0.01;
 /** Pressure over the rating that a vessel may reach while its relief blows; beyond it it is a hazard. */
 const OVER_RATING = 1.1;
+/** Pa gauge at which nothing more can be drawn from a store, and what is told then. Own choice: the air's own pressure, nearly. */
+const EMPTY = 500;
+const EMPTIED = 'the store is empty: nothing more can be drawn';
 /** K, lye that boils in a rig open to the air. */
 const BOILS = 373.15;
 
@@ -183,7 +186,11 @@ class Run {
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const timers = stretch.hit.length || this.t < to ? [] : this.ranOut();
             const cause = causes.map(w => w.tells!).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
-            const unsettled = this.settle(cause, 'control', [...causes.flatMap(w => w.parts), ...timers], false);
+            if (causes.some(w => w.tells === EMPTIED)) {
+                this.draw = 0;
+                this.happened(EMPTIED, [], 'act', [this.plant.cylinder!.view.name]);
+            }
+            const unsettled = this.settle(causes.some(w => w.tells === EMPTIED) ? '' : cause, 'control', [...causes.flatMap(w => w.parts), ...timers], false);
             if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
@@ -343,6 +350,7 @@ class Run {
             const { view, rating } = plant.cylinder;
             const gauge = (t: number, x: Float64Array) => plant.cylinderPressure(t, x) - plant.air;
             if (rating > 0) hazard('cylinder-over-rating', view.name, `${view.name} stands at ${valueWith(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
+            if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: EMPTIED, parts: [view.name] });
             for (const r of plant.reliefs) {
                 const failed = state.failed.get(r.name);
                 if (failed === 'sticks shut' || failed === 'sticks open') continue;

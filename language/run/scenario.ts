@@ -69,8 +69,10 @@ export function pressed(workings: Workings, t: number): Act[] {
 export function readScenario(workings: Workings, view: View): Scenario {
     const usual = usualDay(workings);
     const notes: string[] = [];
-    const clock = view.given('starts').facts.get('clock')?.number ?? NaN;
-    const starts = clock === clock ? clock : USUAL_START;
+    const said = view.given('starts').facts;
+    // With a date before it, the clock is read as part of that.
+    const dated = /(\d{1,2}):(\d{2})/.exec(said.get('date')?.text ?? '');
+    const starts = said.get('clock')?.number ?? (dated ? Number(dated[1]) * 3600 + Number(dated[2]) * 60 : USUAL_START);
     const acts: Act[] = [];
     for (const row of view.rows('events')) {
         const text = [...row.values()][0]?.text ?? '';

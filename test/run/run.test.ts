@@ -219,5 +219,15 @@ describe('a scenario', () => {
         expect(r.series.find(s => s.name === 'stack.temperature')!.values[0]).toBeCloseTo(313.15, 6);
         expect(r.series.find(s => s.name === 'cylinder.pressure')!.values[0]).toBeCloseTo(4e5, 0);
         expect(r.ended.t).toBe(5 * HOUR);
+        expect(readScenario(with_('scenario dated { starts: 2026-11-21 15:30 }\n'), with_('scenario dated { starts: 2026-11-21 15:30 }\n').partsOf('scenario')[0]).starts).toBe(15.5 * HOUR);
+    });
+    it('draws from the store until it is empty, and tells that', () => {
+        const w = with_('burner { flow: 400 L/h }\nscenario flame {\n  starts: 10:00\n  lasts: 3 h\n  cylinder.pressure: 5 bar\n  events: 10:05 burner lit, 10:20 burner shut, 10:30 burner draws 300 L/h\n}\n'.replace('events:', 'weather: 20 °C\n  events: 12:59 start-button pressed,'));
+        const r = run(w, readScenario(w, w.partsOf('scenario')[0]));
+        const inStore = hydrogenMoles(22e-3, 293.15, 5e5 + 101325) - hydrogenMoles(22e-3, 293.15, 500 + 101325);
+        const flow = (litres: number) => litres / 1000 * DENSE / HOUR;
+        const expected = 30 * 60 + (inStore - flow(400) * 15 * 60) / flow(300);
+        expect(Math.abs(at(r, /^the store is empty/) - expected)).toBeLessThan(2);
+        expect(r.final.used).toBeCloseTo(inStore, 3);
     });
 });
