@@ -34,6 +34,8 @@ export const deliveryDoubt = defineDoubt({ name: 'delivery of the compressor', h
 export const threadDoubt = defineDoubt({ name: 'friction of the threads', half: 0.3, source: 'torque against pull without a lubricant that is known: common practice, no source' });
 /** Natural logarithm of a factor: sheets and hoses of one name differ by make, filler and softener. */
 export const permeabilityDoubt = defineDoubt({ name: 'hydrogen through plastic', half: Math.log(2), uneven: true, told: 'a factor of 2', source: 'tables of permeability scatter by as much; from memory' });
+/** Share of the film of a bag whose sides are not told: from a ball to a cushion sewn of two sheets four times as long as wide. */
+export const cushionDoubt = defineDoubt({ name: 'shape of the bag', half: 0.23, told: 'from a ball to a long cushion', source: 'paper bag formula, Robin 2004, from memory' });
 /** Share of what a battery loses by itself: twice as much for every 10 K, more with age. */
 export const selfDischargeDoubt = defineDoubt({ name: 'self-discharge of the battery', half: 0.5, source: 'encyclopedia pages: 4 to 6 % a month for lead-acid, 3 to 20 % with age and warmth' });
 
