@@ -1,16 +1,19 @@
 /** Current, volts and what they are made of, at the operating point. */
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
 import { defineQuantity } from '../define.js';
+import { oxideDoubt } from '../doubts.js';
 import { beyondCurve, coldStart, hottestPoint, operatingPoint } from '../operating-point.js';
 import { type OperatingPoint } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
-import { airPressureOf } from '../surroundings.js';
+import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
 const solvedTogether = 'current, volts, bypass, heat and temperature solved together: source line = stack curve, heat made = heat lost';
 const model = 'Tafel lines of smooth nickel (Kibria 1995, 1996), surface offset from measured stacks, conductivity of Gilliam 2007';
 /** K, 50 °C, where the temperature is not known: the voltage moves by 8 mV for 10 K. Common practice, no source. */
 const WORKING = 323.15;
+/** V for each cell that oxides on the plates add at first, in the middle of their spread. */
+const OXIDES = 0.15;
 const at = (q: View, read: (p: OperatingPoint) => number) => {
     const p = q.model(operatingPoint);
     return p ? read(p) : NaN;
@@ -62,6 +65,11 @@ export default [
     defineQuantity({
         name: 'rest-voltage', of: 'stack', measure: 'voltage', meaning: 'Reversible voltage over the lye: with the pressure of the gases, their vapour, and water bound by the lye.',
         formula: 'reversible voltage + 3RT/4F ln p(gas) - RT/2F ln(water activity)', source: 'Nernst; Balej 1985 for the water activity', work: q => at(q, p => p.rest),
+    }),
+    defineQuantity({
+        name: 'held-voltage', of: 'stack', measure: 'voltage', meaning: 'Voltage that the stopped stack still holds at first, as a battery of its plates and their two gases; it falls over minutes to hours.',
+        formula: 'cells in a group x (reversible voltage at 20 °C + 0.15 V)', source: 'LeRoy et al. 1980; what oxides on the plates add: from memory, ± 0.15 V a cell',
+        work: q => q.num('cells') * (reversibleVoltage(ROOM) + OXIDES + q.doubt(oxideDoubt)),
     }),
     defineQuantity({
         name: 'thermoneutral-voltage', of: 'stack', measure: 'voltage', meaning: 'Voltage at which the reaction neither warms nor cools the cell.', formula: 'enthalpy of the reaction / 2F', source: 'LeRoy et al. 1980; NIST-JANAF',
