@@ -9,7 +9,7 @@ import { counterflowHeat, firstSteady, steadyMargin, surfaceLoss } from '../phys
 import { interpolate } from '../physics/interpolate.js';
 import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity } from '../physics/lye.js';
 import {
-    gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, restVoltage, surfaces, type CellMake,
+    gasFractionInGap, gasResistanceFactor, kineticsOf, layerResistance, overvoltage, plateSlope, plateVoltage, restVoltage, surfaces, type CellMake,
     type SurfaceName,
 } from '../physics/polarisation.js';
 import { findRoot } from '../physics/root.js';
@@ -84,7 +84,7 @@ export interface OperatingPoint {
     readonly lyeFlow: Readonly<Record<Side, number>>;
     /** S/m, clear lye. */
     readonly conductivity: number;
-    /** V of one cell: rest voltage, the two overvoltages of smooth nickel, clear lye and separator, bubbles; the surface's offset is left. */
+    /** V of one cell: rest voltage, the two overvoltages of its lines, clear lye and separator, bubbles; the surface's offset is left. */
     readonly rest: number;
     readonly anode: number;
     readonly cathode: number;
@@ -384,7 +384,7 @@ function cellAt(make: StackMake, T: number): CellMake {
     const pressed = make.gap === 0 ? make.pressed : 0;
     return {
         temperature: T, rest: restVoltage(T, make.pressure, vapour, waterActivity(make.solute, make.strength, T)),
-        anode: nickelKinetics.anode, cathode: nickelKinetics.cathode,
+        ...kineticsOf(make.surface, T),
         areaResistance: 2 * layerResistance(make.gap, conductivity) + separator + pressed, offset: surfaces[make.surface].offset + make.offset,
     };
 }

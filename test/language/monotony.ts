@@ -59,6 +59,7 @@ export const trends: readonly Trend[] = [
     { quantity: 'stack.reversible-voltage', input: 'stack.cells', over: ['2', '6', '20'], goes: 'nowhere', with: held },
     { quantity: 'stack.power', input: 'supply.current-limit', over: amperes, goes: 'up', with: driven },
     { quantity: 'stack.bubble-voltage', input: 'supply.current-limit', over: amperes, goes: 'up', with: driven },
+    { quantity: 'stack.bubble-voltage', input: 'circulation-pump.flow', over: ['0.1 L/min', '1 L/min', '5 L/min', '20 L/min'], goes: 'down', with: { ...driven, 'stack.gap': '2 mm' }, add: 'circulation-pump { side: both   flow: 1 L/min }' },
     { quantity: 'stack.voltage-efficiency', input: 'supply.current-limit', over: amperes, goes: 'down', with: driven },
     { quantity: 'stack.energy-per-volume', input: 'supply.current-limit', over: amperes, goes: 'up', with: { ...driven, 'stack.cells': '1' } },
     { quantity: 'stack.plug-energy-per-volume', input: 'supply.efficiency', over: percents(60, 75, 90, 98), goes: 'down', with: driven },

@@ -9,7 +9,7 @@ import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
 const solvedTogether = 'current, volts, bypass, heat and temperature solved together: source line = stack curve, heat made = heat lost';
-const model = 'Tafel lines of smooth nickel (Kibria 1995, 1996), surface offset from measured stacks, conductivity of Gilliam 2007';
+const model = 'Tafel lines of smooth nickel (Kibria 1995, 1996), of an activated pair (Hammoudi 2012) where it is highly activated, surface offset from measured stacks, conductivity of Gilliam 2007';
 /** K, 50 °C, where the temperature is not known: the voltage moves by 8 mV for 10 K. Common practice, no source. */
 const WORKING = 323.15;
 /** V for each cell that oxides on the plates add at first, in the middle of their spread. */
@@ -85,8 +85,8 @@ export default [
         range: '10..90 °C, 5..500 mA/cm², 10..40 wt%', shownAt: 'cells', shownAs: '',
         work: q => at(q, p => (p.current > 0 ? p.cellVoltage : NaN)),
     }),
-    defineQuantity({ name: 'anode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the oxygen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria & Mridha 1996, second-hand', work: q => at(q, p => p.anode) }),
-    defineQuantity({ name: 'cathode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the hydrogen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria, Mridha & Khan 1995, second-hand', work: q => at(q, p => p.cathode) }),
+    defineQuantity({ name: 'anode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the oxygen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria & Mridha 1996, or Hammoudi 2012 where it is highly activated; second-hand', work: q => at(q, p => p.anode) }),
+    defineQuantity({ name: 'cathode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the hydrogen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria, Mridha & Khan 1995, or Hammoudi 2012 where it is highly activated; second-hand', work: q => at(q, p => p.cathode) }),
     defineQuantity({ name: 'ohmic-voltage', of: 'stack', measure: 'voltage', meaning: 'Volts lost in lye and separator of one cell, without bubbles.', formula: 'current density x (2 gap/conductivity + separator)', source: 'Gilliam 2007; Vermeiren 1998', work: q => at(q, p => p.ohmic) }),
     defineQuantity({ name: 'bubble-voltage', of: 'stack', measure: 'voltage', meaning: 'More volts because bubbles take room in the gaps.', formula: 'ohmic part x ((1 - void)^-1.5 - 1)', source: 'Bruggeman; Vogt & Balzer 2005; ± half of it', work: q => at(q, p => p.bubbles) }),
     defineQuantity({ name: 'void-fraction', of: 'stack', measure: 'fraction', meaning: 'Share of gas in the lye between the plates, hydrogen side.', formula: 'drift of the rising gas, at least the clinging bubbles', source: 'Zuber & Findlay 1965; Vogt & Balzer 2005', work: q => at(q, p => p.voidFraction) }),
