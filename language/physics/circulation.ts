@@ -146,7 +146,7 @@ export interface Riser {
  * @param riser       the riser
  * @param gasFlow     m³/s of gas at the mean pressure in the riser
  * @param liquidFlow  m³/s
- * @returns Pa
+ * @returns Pa. Friction: Griffith & Wallis's as [stenning-martin-1968] takes it, from memory
  */
 export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): number {
     const area = Math.PI * riser.bore * riser.bore / 4;
@@ -155,10 +155,10 @@ export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): n
     const fraction = gasFraction(gas, liquid, ROUND_TUBE, riser.drift);
     const weight = riser.density * GRAVITY * (riser.submergence - (1 - fraction) * riser.height);
     if (!(liquid > 0)) return weight;
-    // Friction of the mixture as one fluid, the liquid's speeding up to its share of the cross-section, losses at the entry.
-    const speed = gas + liquid;
-    const friction = frictionFactor(riser.density * speed * riser.bore / riser.viscosity) * riser.height / riser.bore
-        * riser.density * (1 - fraction) * speed * speed / 2;
+    // Friction of the liquid on the wall, which the gas between drives along, as air lifts are worked out; the liquid's speeding up to its
+    // share of the cross-section, losses at the entry.
+    const friction = frictionFactor(riser.density * liquid * riser.bore / riser.viscosity) * riser.height / riser.bore
+        * riser.density * liquid * (liquid + gas) / 2;
     const acceleration = riser.density * liquid * liquid / (1 - fraction);
     return weight - friction - acceleration - riser.fittings * riser.density * liquid * liquid / 2;
 }
@@ -169,7 +169,7 @@ export function riserDrive(riser: Riser, gasFlow: number, liquidFlow: number): n
  * @param riser    the riser
  * @param gasFlow  m³/s of gas at the mean pressure in the riser
  * @returns m³/s; 0 under the threshold, where the mixture does not reach the outlet. Against four measured air lifts
- *          -30 .. +50 % on the rising part, up to +55 % on the plateau of a short riser, useless beyond
+ *          -20 .. +50 % on the rising part and on the plateaus of long risers, up to +55 % on that of a short one
  */
 export function liftedFlow(riser: Riser, gasFlow: number): number {
     const area = Math.PI * riser.bore * riser.bore / 4;

@@ -144,7 +144,7 @@ export const seeWhiteRange = { strength: [0.15, 0.45], temperature: [258.15, 373
  * @param temperature  K, 273 .. 373
  * @returns S/m, not below 0
  *
- * Accuracy: 5 %; up to 8 % high below 1 mol/L. Source: [gilliam-2007].
+ * Accuracy: 5 %; up to 8 % high near room temperature and below 3 mol/L. Source: [gilliam-2007].
  */
 export function conductivityGilliam(molarity: number, temperature: number): number {
     const m = molarity / 1000;
@@ -181,13 +181,43 @@ const SODIUM_GROWTHS = [
 const SODIUM_SLOPES = smoothSlopes(SODIUM_STRENGTHS, SODIUM_CONDUCTIVITIES);
 const SODIUM_GROWTH_SLOPES = smoothSlopes(SODIUM_STRENGTHS, SODIUM_GROWTHS);
 
-function conductivitySodium(strength: number, temperature: number): number {
-    const at18 = interpolateSmooth(SODIUM_STRENGTHS, SODIUM_CONDUCTIVITIES, SODIUM_SLOPES, strength);
-    const growth = interpolateSmooth(SODIUM_STRENGTHS, SODIUM_GROWTHS, SODIUM_GROWTH_SLOPES, strength);
+// Weak potassium lye at 18 °C: molar conductivity, 1e-4 S·m²/mol, over the square root of mol/L, along which it falls almost straight
+// [kohlrausch-holborn-1916]; and how the conductivity grows for each kelvin, by strength.
+const POTASSIUM_ROOTS = [0, 0.01, 0.1, 0.3162, 0.7071, 1, 1.4142, 1.7321, 2.2361];
+const POTASSIUM_MOLAR = [238, 237, 228, 213, 197, 184, 160.8, 140.6, 105.8];
+const POTASSIUM_MOLAR_SLOPES = smoothSlopes(POTASSIUM_ROOTS, POTASSIUM_MOLAR);
+const POTASSIUM_STRENGTHS = [0, 0.084, 0.126, 0.168, 0.21, 0.252];
+const POTASSIUM_GROWTHS = [0.0187, 0.0186, 0.0188, 0.0193, 0.0199, 0.0209];
+const POTASSIUM_GROWTH_SLOPES = smoothSlopes(POTASSIUM_STRENGTHS, POTASSIUM_GROWTHS);
+/** Strengths between which the table of weak potassium lye gives way to the correlation. Own choice: there the two come together. */
+const WEAK = 0.12;
+const STRONG = 0.25;
+
+/** A table at 18 °C carried to another temperature. */
+function fromTable(at18: number, growth: number, strength: number, temperature: number): number {
     // Glass-like (Vogel) growth: `a` is 291.15 K less the temperature of vanishing mobility, from the lye's viscosity.
     const a = 138 - 130 * strength;
     const above = temperature - 291.15;
     return at18 * Math.exp(growth * above * a / (a + above));
+}
+function conductivitySodium(strength: number, temperature: number): number {
+    return fromTable(
+        interpolateSmooth(SODIUM_STRENGTHS, SODIUM_CONDUCTIVITIES, SODIUM_SLOPES, strength),
+        interpolateSmooth(SODIUM_STRENGTHS, SODIUM_GROWTHS, SODIUM_GROWTH_SLOPES, strength), strength, temperature,
+    );
+}
+function conductivityPotassium(strength: number, temperature: number): number {
+    const correlation = strength > WEAK || !(strength >= 0) ? conductivityGilliam(molarity('KOH', strength, temperature), temperature) : 0;
+    if (!(strength < STRONG)) return correlation;
+    // mol/L at 18 °C, where the table holds.
+    const concentration = molarity('KOH', strength, 291.15) / 1000;
+    const table = fromTable(
+        0.1 * concentration * interpolateSmooth(POTASSIUM_ROOTS, POTASSIUM_MOLAR, POTASSIUM_MOLAR_SLOPES, Math.sqrt(concentration)),
+        interpolateSmooth(POTASSIUM_STRENGTHS, POTASSIUM_GROWTHS, POTASSIUM_GROWTH_SLOPES, strength), strength, temperature,
+    );
+    if (strength <= WEAK) return table;
+    const x = (strength - WEAK) / (STRONG - WEAK);
+    return table + x * x * (3 - 2 * x) * (correlation - table);
 }
 
 /**
@@ -198,15 +228,14 @@ function conductivitySodium(strength: number, temperature: number): number {
  * @param temperature  K, 273 .. 373 (NaOH 283 .. 373)
  * @returns S/m; beyond the strengths of the table the value of its end (NaOH)
  *
- * Accuracy: KOH 5 % (8 % below 1 mol/L, and up to 9 % low from 30 wt% on below 20 °C). NaOH 5 % near room temperature,
- * some 12 % at 80 °C: no published correlation could be read, so the room-temperature table is carried upwards along the
- * lye's viscosity (own choice, not checked against anything up there).
- * Source: KOH [gilliam-2007] over [lebideau-2019]'s and [laliberte-2009]'s density; NaOH [kohlrausch-holborn-1916].
+ * Accuracy: KOH 5 % (up to 9 % low from 30 wt% on below 20 °C), 3 % up to 12 wt% near room temperature. NaOH 5 % near room
+ * temperature, some 12 % at 80 °C: no published correlation could be read, so the room-temperature table is carried upwards along the
+ * lye's viscosity (own choice; at the weak end it comes out where the ions of sodium hydroxide were measured at 100 °C).
+ * Source: KOH molar conductivities of [kohlrausch-holborn-1916] up to 12 wt%, sliding to [gilliam-2007] at 25 wt% over [lebideau-2019]'s and [laliberte-2009]'s
+ * density; NaOH [kohlrausch-holborn-1916].
  */
 export function lyeConductivity(solute: Solute, strength: number, temperature: number): number {
-    return solute === 'KOH'
-        ? conductivityGilliam(molarity('KOH', strength, temperature), temperature)
-        : conductivitySodium(strength, temperature);
+    return solute === 'KOH' ? conductivityPotassium(strength, temperature) : conductivitySodium(strength, temperature);
 }
 
 /**

@@ -291,7 +291,7 @@ export const references = {
     'kohlrausch-holborn-1916': source(
         'Kohlrausch F., Holborn L.', 1916,
         'Das Leitvermögen der Elektrolyte',
-        'conductivity of NaOH at 18 °C and its growth', 'from memory',
+        'conductivity of NaOH and of weak KOH at 18 °C and its growth', 'from memory',
     ),
     'laliberte-2009': source(
         'Laliberté M.', 2009,
@@ -409,6 +409,11 @@ export const references = {
         'Stolfi J.', 2017,
         'Table of solubilities, ic.unicamp.br',
         'solubility of NaOH', 'read',
+    ),
+    'stenning-martin-1968': source(
+        'Stenning A. H., Martin C. B.', 1968,
+        'An analytical and experimental study of air-lift pump performance, J. Eng. Power 90, 106-110',
+        'friction in a riser; measured air lifts', 'from memory',
     ),
     'stokes-1851': source(
         'Stokes G. G.', 1851,

@@ -209,6 +209,13 @@ export function usable(make: StackMake | undefined, source: Source | undefined):
         && make.cells >= 1 && make.groups >= 1 && make.area > 0 && make.portBore > 0 && make.manifoldBore > 0 && make.strength > 0 && make.strength < 0.5 && source.open > 0 && !(source.limit < 0) && make.cells <= MOST_CELLS;
 }
 
+/** What a stack takes at a fixed current and temperature hangs on no source: this one stands in for any. */
+const anySource: Source = { part: '', kind: 'voltage', open: 1, crest: 1, limit: Infinity, limited: false, resistance: 0, leads: 0, diodes: 0, formFactor: () => 1, efficiency: 1 };
+/** The stack at a current (A) and a temperature (K); undefined where it is not known well enough, or nothing is. */
+export function takesAt(make: StackMake | undefined, temperature: number, current: number): OperatingPoint | undefined {
+    return usable(make, anySource) && current > 0 && temperature > 273.15 && temperature < HOTTEST ? remembered(make, anySource, temperature, temperature, current) : undefined;
+}
+
 /** K, hottest and coldest air where no site is described; a site has its own assumption. Common practice, no source. */
 export const HOT_DAY = 313.15;
 const COLD_DAY = 278.15;
@@ -259,7 +266,7 @@ export function ownCurve(q: View): readonly CurvePoint[] | undefined {
  * @param half   the ± of the text, V, A or K; 0 where it tells none
  * @param at     which of several points: each has its own ± in the text, and all of them one instrument
  */
-function offInstrument(of: View, what: Read, value: number, half: number, at?: number): number {
+export function offInstrument(of: View, what: Read, value: number, half: number, at?: number): number {
     if (half > 0) return value + of.doubt(toleranceDoubt(what, at), half);
     const usual = instrumentDoubts[what];
     return usual.unit ? value + of.doubt(usual) : value * (1 + of.doubt(usual));

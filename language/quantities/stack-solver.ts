@@ -9,7 +9,7 @@ import { counterflowHeat, firstSteady, steadyMargin, surfaceLoss } from '../phys
 import { interpolate } from '../physics/interpolate.js';
 import { lyeConductivity, lyeDensity, lyeHeatCapacity, lyeVapourPressure, waterActivity } from '../physics/lye.js';
 import {
-    gasFractionInGap, gasResistanceFactor, layerResistance, nickelKinetics, overvoltage, plateSlope, plateVoltage, restVoltage, surfaces, type CellMake,
+    gasFractionInGap, gasResistanceFactor, kineticsOf, layerResistance, overvoltage, plateSlope, plateVoltage, restVoltage, surfaces, type CellMake,
     type SurfaceName,
 } from '../physics/polarisation.js';
 import { findRoot } from '../physics/root.js';
@@ -84,7 +84,7 @@ export interface OperatingPoint {
     readonly lyeFlow: Readonly<Record<Side, number>>;
     /** S/m, clear lye. */
     readonly conductivity: number;
-    /** V of one cell: rest voltage, the two overvoltages of smooth nickel, clear lye and separator, bubbles; the surface's offset is left. */
+    /** V of one cell: rest voltage, the two overvoltages of its lines, clear lye and separator, bubbles; the surface's offset is left. */
     readonly rest: number;
     readonly anode: number;
     readonly cathode: number;
@@ -132,7 +132,7 @@ interface Settled extends Taken {
  * own choice, no source. More gas would let less current bypass.
  */
 export const OUTLET_GAS = 0.3;
-/** m/s, lye that rises in the gaps with its bubbles, no pump. Own choice, no source; it washes a third of the clinging bubbles off. */
+/** m/s, lye that rises in the gaps with its bubbles, at least. Own choice, no source; it washes a third of the clinging bubbles off. */
 const STIRRED = 0.02;
 /** Most gas in a gap; above it the lye foams and no law of ours holds. Own choice. */
 const FOAM = 0.6;
@@ -327,7 +327,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         cellVoltage: p.volts / make.cells, temperature: T, room, bypassEfficiency: p.current > 0 ? p.ladder.efficiency : NaN,
         bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(p), lyeFlow: lyeFlowOf(p),
         conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
-        portResistance: p.port, voidFraction: gasInGap(make, j, T, 1 / (2 * FARADAY)), limitedBy: p.limitedBy,
+        portResistance: p.port, voidFraction: gasInGap(make, j, T, 'hydrogen'), limitedBy: p.limitedBy,
         formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
         tangents: ownTangents,
         margin: () => {
@@ -389,21 +389,24 @@ function cellAt(make: StackMake, T: number): CellMake {
     const pressed = make.gap === 0 ? make.pressed : 0;
     return {
         temperature: T, rest: restVoltage(T, make.pressure, vapour, waterActivity(make.solute, make.strength, T)),
-        anode: nickelKinetics.anode, cathode: nickelKinetics.cathode,
+        ...kineticsOf(make.surface, T),
         areaResistance: 2 * layerResistance(make.gap, conductivity) + separator + pressed, offset: surfaces[make.surface].offset + make.offset,
     };
 }
-/** Gas in the lye of one gap, volume fraction; `molesPerCharge` is 1/2F on the hydrogen side, 1/4F on the oxygen side. */
-function gasInGap(make: StackMake, j: number, T: number, molesPerCharge: number): number {
+/** mol/C of gas at either electrode. */
+const MOLES_PER_CHARGE: Readonly<Record<Side, number>> = { hydrogen: 1 / (2 * FARADAY), oxygen: 1 / (4 * FARADAY) };
+/** Gas in the lye of one gap, volume fraction. A pump sends its lye up through all gaps of its side. */
+function gasInGap(make: StackMake, j: number, T: number, side: Side): number {
     if (make.gap <= 0) return 0;
     const gasPressure = make.pressure - lyeVapourPressure(make.solute, make.strength, T);
-    return Math.min(FOAM, gasFractionInGap(j, T, gasPressure, molesPerCharge, make.gap, make.height, STIRRED));
+    const pumped = make.loops[side].pumped / (make.cells * make.groups * make.gap * make.area / make.height);
+    return Math.min(FOAM, gasFractionInGap(j, T, gasPressure, MOLES_PER_CHARGE[side], make.gap, make.height, Math.max(STIRRED, pumped)));
 }
 /** The cell with the resistance that its bubbles add at a current density. */
 function withBubbles(make: StackMake, cell: CellMake, j: number, conductivity: number): CellMake {
     if (make.gap <= 0 || !(j > 0)) return cell;
-    const factor = (molesPerCharge: number) => gasResistanceFactor(gasInGap(make, j, cell.temperature, molesPerCharge));
-    const extra = make.bubbleFactor * layerResistance(make.gap, conductivity) * (factor(1 / (2 * FARADAY)) + factor(1 / (4 * FARADAY)) - 2);
+    const factor = (side: Side) => gasResistanceFactor(gasInGap(make, j, cell.temperature, side));
+    const extra = make.bubbleFactor * layerResistance(make.gap, conductivity) * (factor('hydrogen') + factor('oxygen') - 2);
     return { ...cell, areaResistance: cell.areaResistance + extra };
 }
 

@@ -2,6 +2,7 @@
  * A part as laws and rules see it: given values, words, other quantities. Everything read through a view is noted, so
  * that any result can show its working and say which guesses it rests on.
  */
+import type { MeasureName } from '../units/dimension.js';
 import type { Facts } from '../values/match.js';
 import type { Part, Rig, Span } from '../rig/rig.js';
 import type { Paths } from '../rig/paths.js';
@@ -65,9 +66,10 @@ export class View {
         const n = this.workings.number(this.own, key, false);
         return n === n ? n : otherwise;
     }
-    /** SI number of a line about another part, in a reading or a claim: 'stack.voltage'. NaN if there is none. */
-    seen(key: string): number {
-        return this.workings.seen(this.own, key);
+    /** SI number of a line about another part, in a reading or a claim: 'stack.voltage'; as what it measures if that can be written
+     *  in two ways, as a flow of gas can. NaN if there is none. */
+    seen(key: string, measure?: MeasureName): number {
+        return this.workings.seen(this.own, key, measure);
     }
     /** The ± of such a line, SI; 0 where none is written. */
     seenHalf(key: string): number {

@@ -2,7 +2,7 @@
  * Works a rig out, lazily: a value or a quantity is computed when it is asked for, once, and remembers what it was made
  * from. Cycles are found and told; what is unknown makes unknown what rests on it.
  */
-import { measures } from '../units/dimension.js';
+import { measures, type MeasureName } from '../units/dimension.js';
 import { unitOf } from '../units/unit.js';
 import { evaluate, inMeasure, isTrouble, type Amount, type Resolve, type Worked } from '../values/evaluate.js';
 import { match, type Fact, type Facts, type Matched } from '../values/match.js';
@@ -700,9 +700,10 @@ export class Workings {
         const entry = part.entries.get(key);
         return entry && !entry.property ? { status: 'stated', property: undefined, facts: noFacts, rows: none, entry } : this.given(part, key.split('.')[0]);
     }
-    /** The same by its key, noted as read and as an input; NaN if there is none. */
-    seen(part: Part, key: string): number {
-        const w = this.seenAmount(part, key);
+    /** The same by its key, brought to a measure if one is named, noted as read and as an input; NaN if there is none. */
+    seen(part: Part, key: string, measure?: MeasureName): number {
+        const amount = this.seenAmount(part, key);
+        const w = amount && measure ? inMeasure(amount, measures[measure].dimension) : amount;
         if (!w) return NaN;
         const label = `${part.name}: ${key}`;
         this.frames.at(-1)?.inputs?.set(label, { label, part, key, value: w.si, unit: w.unit?.text ?? '', status: 'stated', given: this.givenIn(part, key) });

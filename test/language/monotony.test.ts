@@ -15,8 +15,10 @@ const SOLVED = 2e-4;
 const set = (text: string | undefined, property: string, value: string) => (text === undefined ? undefined : withProperty(text, property, value));
 /** Values of the quantity while the input rises; those that are not known are left out. Undefined where the rig has no such part or source. */
 function along(trend: Trend, text: string): number[] | undefined {
-    const start = Object.entries(trend.with ?? {}).reduce<string | undefined>((t, [property, value]) => set(t, property, value), text);
     const [kind, name] = trend.quantity.split('.');
+    // What is added stands for the kind that is asked, or for the one that is turned up.
+    const lacks = trend.add && [kind, trend.input.split('.')[0]].some(k => k !== 'site' && !partOf(text, k));
+    const start = Object.entries(trend.with ?? {}).reduce<string | undefined>((t, [property, value]) => set(t, property, value), lacks ? `${text}\n${trend.add}\n` : text);
     if (start === undefined || !partOf(start, kind) && kind !== 'site') return undefined;
     const part = partOf(start, kind)?.name ?? kind;
     const values = trend.over.map(value => {

@@ -49,7 +49,7 @@ describe('bag and store', () => {
     });
     it('a latex bag loses hydrogen by the permeability of rubber', () => {
         const barrer = 3.3464e-16;
-        const surface = 4 * Math.PI * (0.06 * 3 / 4 / Math.PI) ** (2 / 3);
+        const surface = 1.3 * 4 * Math.PI * (0.06 * 3 / 4 / Math.PI) ** (2 / 3);
         const moles = AIR * 0.06 / (GAS * ROOM);
         expect(q('bag', 'lost-per-day')).toBeCloseTo(50 * barrer * surface * AIR / 0.0003 * 86400 / moles, 3);
     });

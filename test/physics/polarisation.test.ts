@@ -3,7 +3,7 @@ import { FARADAY } from '../../language/physics/constants.js';
 import { lyeVapourPressure, waterActivity } from '../../language/physics/lye.js';
 import type { CellMake } from '../../language/physics/polarisation.js';
 import {
-    bubbleCoverage, cellSlope, cellVoltage, gasFractionInGap, gasResistanceFactor, layerResistance,
+    bubbleCoverage, cellSlope, cellVoltage, gasFractionInGap, gasResistanceFactor, kineticsOf, layerResistance,
     macMullinFromPorosity, nickelKinetics, offsetFromReading, overvoltage, overvoltageSlope, plateSlope, plateVoltage,
     restVoltage, surfaces,
 } from '../../language/physics/polarisation.js';
@@ -81,10 +81,19 @@ describe('whole cells', () => {
         }
         expect(restVoltage(celsius(60), 1e4, 2e4, 0.6)).toBeNaN();
     });
+    it('an activated pair asks less the warmer it is, beyond its constants too', () => {
+        for (let t = 5; t < 95; t += 5) {
+            const volts = (celsiusNow: number) => cellVoltage({ ...cell(celsiusNow), ...kineticsOf('highly-activated', celsius(celsiusNow)) }, 2000);
+            expect(volts(t + 5), `${t} °C`).toBeLessThan(volts(t) + 1e-3);
+        }
+    });
     it('the table of surfaces is in order', () => {
-        expect(surfaces['highly-activated'].offset).toBeLessThan(surfaces.activated.offset);
-        expect(surfaces.activated.offset).toBeLessThan(surfaces['nickel-plain'].offset);
-        expect(surfaces['nickel-plain'].offset).toBeLessThan(surfaces.stainless.offset);
+        for (const t of [20, 40, 60, 80, 95]) {
+            for (const j of [300, 1000, 3000]) {
+                const volts = (['highly-activated', 'activated', 'nickel-plain', 'stainless'] as const).map(s => cellVoltage({ ...cell(t, surfaces[s].offset), ...kineticsOf(s, celsius(t)) }, j));
+                for (let i = 1; i < volts.length; i++) expect(volts[i - 1], `${t} °C, ${j} A/m²`).toBeLessThan(volts[i]!);
+            }
+        }
         for (const surface of Object.values(surfaces)) expect(surface.plusMinus).toBeGreaterThan(0.05);
         // A bare stainless anode is not far from nickel: one test saw 316 steel and nickel alike (Symes et al. 2013).
         expect(surfaces.stainless.offset - surfaces['nickel-plain'].offset).toBeLessThan(0.1);

@@ -128,7 +128,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
         gasResistanceFactor: [0.2], restVoltage: [330, 5e5, 1e4, 0.6, 0.6], cellVoltage: [cell, 1000], cellSlope: [cell, 1000],
         overvoltageSlope: [cell.anode, 1000, 330], offsetFromReading: [cell, 1000, 2], plateVoltage: [cell, 1000],
             plateSlope: [cell, 1000],
-        stackUlleberg: [1000, 330], stackSanchez: [1000, 330, 7e5], compositeSheetResistance: [330], activatedKinetics: [330],
+        stackUlleberg: [1000, 330], stackSanchez: [1000, 330, 7e5], compositeSheetResistance: [330], activatedKinetics: [330], kineticsOf: ['highly-activated', 330],
     },
     separator: {
         bubblePoint: [0.07, 0.1, 1e-5], largestPore: [0.07, 0.1, 1e4], poreByStandardTest: [0.07, 1e4],

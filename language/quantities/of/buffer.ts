@@ -1,10 +1,9 @@
 /** Bag or bell between stack and compressor: how long it fills and empties, how often the compressor starts. */
 import { GRAVITY, LOWER_HEATING_VALUE } from '../../physics/constants.js';
 import { gasMoles, gasVolume } from '../../physics/gas-volume.js';
-import { permeationFlow } from '../../physics/permeation.js';
 import { defineQuantity } from '../define.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
-import { hydrogenThrough, leastSurface } from '../walls.js';
+import { filmArea, lostByFilm } from '../walls.js';
 import type { View } from '../view.js';
 
 /** Part of a bag that cannot be drawn out of its folds where no dead volume is stated. Common practice, no source. */
@@ -65,10 +64,8 @@ export default [
     defineQuantity({ name: 'inventory-share', of: ['bag', 'gasometer'], measure: 'fraction', meaning: 'Hydrogen of a full bag as a share of the room, evenly mixed; at the ceiling it is several times more.', formula: 'volume / room volume', source: 'definition', work: q => q.num('volume') / (q.the('site')?.num('volume') ?? NaN) }),
     defineQuantity({ name: 'head', of: 'gasometer', measure: 'pressure', unit: 'kPa', meaning: 'Pressure under the bell by its weight.', formula: '(bell mass - counterweight) x g / area', source: 'statics', shownAt: 'bell-mass', shownAs: '', work: q => (q.num('bell-mass') - q.maybe('counterweight', 0)) * GRAVITY / (Math.PI / 4 * q.num('diameter') ** 2) }),
     defineQuantity({ name: 'pressure', of: 'bag', measure: 'pressure', unit: 'kPa', meaning: 'Pressure in the bag while it is neither flat nor stretched.', formula: 'as stated or assumed', source: 'as stated', work: q => q.num('own-pressure') }),
-    defineQuantity({ name: 'lost-per-day', of: 'bag', measure: 'fraction', meaning: 'Share of a full bag of hydrogen that creeps out through its film in a day; air creeps in meanwhile.', formula: 'permeability x least surface x air pressure / thickness', source: 'permeabilities from memory, within a factor of two; the surface of a ball, a flat bag has more', work: q => {
-        const volume = q.num('volume');
-        return permeationFlow(hydrogenThrough(q), leastSurface(volume), q.num('thickness'), airPressureOf(q)) * DAY / gasMoles(volume, ROOM, airPressureOf(q));
-    } }),
+    defineQuantity({ name: 'film-area', of: 'bag', measure: 'area', unit: 'm2', meaning: 'Film around the bag: both layers of its size as it lies flat. Where no size is told, by its volume, between a ball and a long cushion.', formula: '2 x length x width; else 1.3 x surface of a ball', source: 'geometry; the share over a ball by the paper bag formula, Robin 2004, from memory', work: filmArea }),
+    defineQuantity({ name: 'lost-per-day', of: 'bag', measure: 'fraction', meaning: 'Share of a full bag of hydrogen that creeps out through its film in a day; air creeps in meanwhile.', formula: 'permeability x film x air pressure / thickness', source: 'permeabilities from memory, within a factor of two', work: q => lostByFilm(q) * DAY / gasMoles(q.num('volume'), ROOM, airPressureOf(q)) }),
     defineQuantity({ name: 'volume-hot', of: 'bag', measure: 'volume', meaning: 'Volume that the gas takes at the hottest of the site, filled at 20 °C to where the stack is stopped; moisture not counted.', formula: 'filled volume x T / 293 K', source: 'ideal gas', work: q => filledTo(q) * (q.the('site')?.num('hottest') ?? NaN) / ROOM }),
     defineQuantity({ name: 'stored-energy', of: ['bag', 'gasometer'], measure: 'energy', unit: 'kJ', meaning: 'Energy of the gas when full, lower heating value.', formula: 'moles x 241.8 kJ/mol', source: 'CODATA Key Values', work: q => gasMoles(q.num('volume'), ROOM, airPressureOf(q)) * LOWER_HEATING_VALUE }),
 ];

@@ -2,19 +2,17 @@
 import { OXYGEN_IN_AIR } from '../../physics/constants.js';
 import { contraction, gasMoles } from '../../physics/gas-volume.js';
 import { lyeVapourPressure } from '../../physics/lye.js';
-import { permeationFlow, permeationThroughTube } from '../../physics/permeation.js';
+import { permeationThroughTube } from '../../physics/permeation.js';
 import { defineQuantity } from '../define.js';
 import { selfDischargeDoubt } from '../doubts.js';
 import { tubeBore } from '../heads.js';
 import { stackMake } from '../operating-point.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
-import { hydrogenThrough, leastSurface } from '../walls.js';
+import { hydrogenThrough, lostByFilm } from '../walls.js';
 import type { View } from '../view.js';
 
 /** s, three days. */
 const IDLE = 3 * 86400;
-/** Surface of a lying bag over that of a ball of its volume. Own choice, no source; a ball has the least that there is. */
-const PILLOW = 1.5;
 /** m, wall of a hose whose text tells only the bore. Common practice, no source. */
 const USUAL_WALL = 1.5e-3;
 /** s, and share of its capacity that a full battery loses in it: lead-acid 4 to 6 %, lithium 2 to 3 %, nickel-metal hydride 30 %. */
@@ -53,11 +51,7 @@ function leakRate(q: View): number {
 const lostOf = (q: View, kind: string) => q.all(kind).map(v => v.maybeQ('lost-idle')).filter(n => n === n);
 
 export default [
-    defineQuantity({ name: 'lost-idle', of: 'bag', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves through the film of a full bag in three days at room temperature.', formula: 'permeability x area x air pressure / thickness x 3 days; at most what is in it', source: 'material table, ± a factor of two; one and a half times the surface of a ball: own choice', work: q => {
-        if (!onHydrogen(q)) return NaN;
-        const area = PILLOW * leastSurface(q.num('volume'));
-        return Math.min(gasMoles(q.num('volume'), ROOM, airPressureOf(q)), IDLE * permeationFlow(hydrogenThrough(q), area, q.num('thickness'), airPressureOf(q)));
-    } }),
+    defineQuantity({ name: 'lost-idle', of: 'bag', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves through the film of a full bag in three days at room temperature.', formula: 'permeability x film x air pressure / thickness x 3 days; at most what is in it', source: 'as lost-per-day', work: q => (onHydrogen(q) ? Math.min(gasMoles(q.num('volume'), ROOM, airPressureOf(q)), IDLE * lostByFilm(q)) : NaN) }),
     defineQuantity({ name: 'lost-idle', of: 'tube', measure: 'gas-volume', unit: 'NL', meaning: 'Hydrogen that leaves through the wall of this hose in three days at room temperature, with hydrogen in it.', formula: '2 π length x permeability x pressure / ln(outside / bore) x 3 days', source: 'material table, ± a factor of two; a wall of 1.5 mm where none is told', work: q => {
         if (!onHydrogen(q)) return NaN;
         const bore = tubeBore(q);

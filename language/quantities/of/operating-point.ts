@@ -1,16 +1,19 @@
 /** Current, volts and what they are made of, at the operating point. */
 import { reversibleVoltage, thermoneutralVoltage, thermoneutralVoltageWithVapour } from '../../physics/water-splitting.js';
 import { defineQuantity } from '../define.js';
+import { oxideDoubt } from '../doubts.js';
 import { beyondCurve, coldStart, hottestPoint, operatingPoint } from '../operating-point.js';
 import { type OperatingPoint } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
-import { airPressureOf } from '../surroundings.js';
+import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
 
 const solvedTogether = 'current, volts, bypass, heat and temperature solved together: source line = stack curve, heat made = heat lost';
-const model = 'Tafel lines of smooth nickel (Kibria 1995, 1996), surface offset from measured stacks, conductivity of Gilliam 2007';
+const model = 'Tafel lines of smooth nickel (Kibria 1995, 1996), of an activated pair (Hammoudi 2012) where it is highly activated, surface offset from measured stacks, conductivity of Gilliam 2007';
 /** K, 50 °C, where the temperature is not known: the voltage moves by 8 mV for 10 K. Common practice, no source. */
 const WORKING = 323.15;
+/** V for each cell that oxides on the plates add at first, in the middle of their spread. */
+const OXIDES = 0.15;
 const at = (q: View, read: (p: OperatingPoint) => number) => {
     const p = q.model(operatingPoint);
     return p ? read(p) : NaN;
@@ -64,6 +67,11 @@ export default [
         formula: 'reversible voltage + 3RT/4F ln p(gas) - RT/2F ln(water activity)', source: 'Nernst; Balej 1985 for the water activity', work: q => at(q, p => p.rest),
     }),
     defineQuantity({
+        name: 'held-voltage', of: 'stack', measure: 'voltage', meaning: 'Voltage that the stopped stack still holds at first, as a battery of its plates and their two gases; it falls over minutes to hours.',
+        formula: 'cells in a group x (reversible voltage at 20 °C + 0.15 V)', source: 'LeRoy et al. 1980; what oxides on the plates add: from memory, ± 0.15 V a cell',
+        work: q => q.num('cells') * (reversibleVoltage(ROOM) + OXIDES + q.doubt(oxideDoubt)),
+    }),
+    defineQuantity({
         name: 'thermoneutral-voltage', of: 'stack', measure: 'voltage', meaning: 'Voltage at which the reaction neither warms nor cools the cell.', formula: 'enthalpy of the reaction / 2F', source: 'LeRoy et al. 1980; NIST-JANAF',
         work: q => thermoneutralVoltage(q.q('temperature')),
     }),
@@ -77,8 +85,8 @@ export default [
         range: '10..90 °C, 5..500 mA/cm², 10..40 wt%', shownAt: 'cells', shownAs: '',
         work: q => at(q, p => (p.current > 0 ? p.cellVoltage : NaN)),
     }),
-    defineQuantity({ name: 'anode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the oxygen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria & Mridha 1996, second-hand', work: q => at(q, p => p.anode) }),
-    defineQuantity({ name: 'cathode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the hydrogen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria, Mridha & Khan 1995, second-hand', work: q => at(q, p => p.cathode) }),
+    defineQuantity({ name: 'anode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the oxygen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria & Mridha 1996, or Hammoudi 2012 where it is highly activated; second-hand', work: q => at(q, p => p.anode) }),
+    defineQuantity({ name: 'cathode-overvoltage', of: 'stack', measure: 'voltage', meaning: 'Extra volts that the hydrogen side asks.', formula: 'larger of two Tafel lines', source: 'Kibria, Mridha & Khan 1995, or Hammoudi 2012 where it is highly activated; second-hand', work: q => at(q, p => p.cathode) }),
     defineQuantity({ name: 'ohmic-voltage', of: 'stack', measure: 'voltage', meaning: 'Volts lost in lye and separator of one cell, without bubbles.', formula: 'current density x (2 gap/conductivity + separator)', source: 'Gilliam 2007; Vermeiren 1998', work: q => at(q, p => p.ohmic) }),
     defineQuantity({ name: 'bubble-voltage', of: 'stack', measure: 'voltage', meaning: 'More volts because bubbles take room in the gaps.', formula: 'ohmic part x ((1 - void)^-1.5 - 1)', source: 'Bruggeman; Vogt & Balzer 2005; ± half of it', work: q => at(q, p => p.bubbles) }),
     defineQuantity({ name: 'void-fraction', of: 'stack', measure: 'fraction', meaning: 'Share of gas in the lye between the plates, hydrogen side.', formula: 'drift of the rising gas, at least the clinging bubbles', source: 'Zuber & Findlay 1965; Vogt & Balzer 2005', work: q => at(q, p => p.voidFraction) }),

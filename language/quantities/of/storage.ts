@@ -4,7 +4,7 @@ import { burstEnergy } from '../../physics/compression.js';
 import { holeFlow, reliefVolumeOfGas, tubeDrop } from '../../physics/flow.js';
 import { gasVolume } from '../../physics/gas-volume.js';
 import { gasViscosity, heatCapacityRatio, idealGasDensity } from '../../physics/gases.js';
-import { hydrogenHeatRatio, hydrogenMoles } from '../../physics/hydrogen.js';
+import { compressibility, hydrogenHeatRatio, hydrogenMoles } from '../../physics/hydrogen.js';
 import { defineQuantity } from '../define.js';
 import { ENTRY_AND_EXIT } from '../heads.js';
 import { mostDelivered } from './compressor.js';
@@ -47,11 +47,12 @@ export default [
     defineQuantity({ name: 'pressure-empty-cold', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'Pressure of the used-up cylinder at the coldest of the site, used up at 20 °C. Below that of the air it breathes in.', formula: 'absolute end pressure x T / 293 K', source: 'ideal gas', work: q => (q.num('end-pressure') + air(q)) * (q.the('site')?.num('coldest') ?? NaN) / ROOM - air(q) }),
     defineQuantity({ name: 'inventory-share', of: 'cylinder', measure: 'fraction', meaning: 'Contents let go into the room, evenly mixed.', formula: 'full contents at 20 °C / room volume', source: 'definition', work: q => gasVolume(q.q('stored-gas'), ROOM, air(q)) / (q.the('site')?.num('volume') ?? NaN) }),
     defineQuantity({ name: 'first-fill-oxygen', of: 'cylinder', measure: 'pressure', unit: 'bar', meaning: 'If air is left in it: the pressure below which the first filling can burn inside, about 5 % oxygen left.', formula: '0.2095 x air pressure / 0.05', source: 'rich limit of hydrogen in air, 75 %', work: q => OXYGEN_IN_AIR * air(q) / TOO_RICH - air(q) }),
-    defineQuantity({ name: 'capacity-hydrogen', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Hydrogen that it passes at 1.1 times its set pressure; a capacity stated for air counts for 3.8 times as much hydrogen.', formula: 'as stated, or choked flow through its seat', source: 'ISO 4126-1 form of the choked flow', shownAt: 'capacity', shownAs: 'hydrogen', work: q => {
+    defineQuantity({ name: 'capacity-hydrogen', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Hydrogen that it passes at 1.1 times its set pressure; a capacity stated for air counts for 3.8 times as much hydrogen.', formula: 'as stated, or choked flow through its seat', source: 'ISO 4126-1 form of the choked flow; Lemmon, Huber & Leachman 2008', shownAt: 'capacity', shownAs: 'hydrogen', work: q => {
         const stated = q.maybe('capacity');
         if (stated === stated) return q.word('capacity.gas') === 'air' ? reliefVolumeOfGas(stated, heatCapacityRatio.air, heatCapacityRatio.hydrogen, MOLAR_MASS.air, MOLAR_MASS.hydrogen) : stated;
         const bore = q.num('orifice');
-        return holeFlow(Math.PI / 4 * bore * bore, q.num('coefficient'), (1 + q.num('overpressure')) * q.num('set') + air(q), air(q), ROOM, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
+        const relieving = (1 + q.num('overpressure')) * q.num('set') + air(q);
+        return holeFlow(Math.PI / 4 * bore * bore, q.num('coefficient'), relieving, air(q), ROOM, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen, compressibility(ROOM, relieving)) / MOLAR_MASS.hydrogen;
     } }),
     defineQuantity({ name: 'capacity', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'The same as capacity-hydrogen.', formula: 'as capacity-hydrogen', source: 'as capacity-hydrogen', work: q => q.q('capacity-hydrogen') }),
     defineQuantity({ name: 'worst-inflow', of: 'relief-valve', measure: 'gas-flow', unit: 'Nm3/h', meaning: 'Most that can come in on its side by the compressor running at full speed.', formula: 'swept volume at the pressure and the coldest of the site, 20 °C at most', source: 'ideal gas', work: q => {

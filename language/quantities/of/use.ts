@@ -6,6 +6,7 @@ import { saturationPressure } from '../../physics/water.js';
 import { FLAME } from '../../physics/combustion.js';
 import { gasVolume } from '../../physics/gas-volume.js';
 import { defineQuantity } from '../define.js';
+import { alternatorDoubt } from '../doubts.js';
 import { MOLES_PER_NORMAL_CUBIC_METRE } from './energy.js';
 import { airPressureOf, ROOM } from '../surroundings.js';
 import type { View } from '../view.js';
@@ -34,6 +35,10 @@ const carried = (q: View, over = 0) => vapourFlow(q.the('stack')?.q('hydrogen-ra
 const pressing = (q: View) => q.all('compressor').filter(c => !q.paths.on('oxygen').includes(c.name)).reduce((sum, c) => sum + c.maybeQ('energy-per-volume', 0), 0);
 /** kg of water for each kg of desiccant after which it is changed: half of what makers' pages state. */
 const TAKEN_AT_CHANGE = 0.1;
+/** Share of the shaft's power that a belt-driven alternator gives as current: from memory, within a fifth. */
+const ALTERNATOR = 0.6;
+/** The stack, where it rides on the vehicle whose engine drives it. */
+const onBoard = (engine: View) => (engine.yes('on-board') === true ? engine.the('stack') : undefined);
 
 export default [
     defineQuantity({ name: 'gas-volume', of: 'balloon', measure: 'volume', meaning: 'Volume when full: stated, or of a ball of that width.', formula: 'π d³ / 6', source: 'geometry', shownAt: 'diameter', shownAs: '', work: balloonVolume }),
@@ -46,6 +51,8 @@ export default [
     defineQuantity({ name: 'tip-speed', of: 'burner', measure: 'speed', unit: 'm/s', meaning: 'Speed of the cold gas in its holes at its flow; of the mixture, fully mixed, where air or oxygen comes in before the tip.', formula: 'flow x (1, 1.5 with oxygen, 3.4 with air) / area of the holes', source: 'stoichiometry; ideal gas at 20 °C', work: q => gasVolume(q.num('flow'), ROOM, airPressureOf(q)) * mixed(q.word('sort')) / (q.maybe('tip.count', 1) * Math.PI / 4 * q.num('tip') ** 2) }),
     defineQuantity({ name: 'fills', of: 'balloon', measure: 'number', meaning: 'Fillings that the store before it gives until it counts as empty, without what is made meanwhile.', formula: 'usable gas at 20 °C / volume', source: 'mass balance', work: q => gasVolume(storeBefore(q), ROOM, airPressureOf(q)) / balloonVolume(q) }),
     defineQuantity({ name: 'fuel-power', of: ['engine', 'fuel-cell'], measure: 'power', meaning: 'Heat of the gas that it takes, by the lower heating value.', formula: 'flow x 241.8 kJ/mol', source: 'CODATA Key Values', work: q => q.num('flow') * LOWER_HEATING_VALUE }),
+    defineQuantity({ name: 'shaft-power', of: 'engine', measure: 'power', meaning: 'Power that the stack takes from the shaft of the engine that carries it, by way of the alternator.', formula: 'stack power / 0.6', source: 'balance of energy; belt-driven alternators give 50 to 70 % of the shaft\'s power: from memory', work: q => (onBoard(q)?.q('power') ?? NaN) / (ALTERNATOR * (1 + q.doubt(alternatorDoubt))) }),
+    defineQuantity({ name: 'made-fuel-power', of: 'engine', measure: 'power', meaning: 'Heat of all the hydrogen that the stack on board makes, by the lower heating value.', formula: 'hydrogen x 241.8 kJ/mol', source: 'CODATA Key Values', work: q => (onBoard(q)?.q('hydrogen-rate') ?? NaN) * LOWER_HEATING_VALUE }),
     defineQuantity({ name: 'output', of: 'fuel-cell', measure: 'power', meaning: 'Electrical power at its flow.', formula: 'flow x lower heating value x efficiency', source: 'CODATA Key Values', work: q => {
         const p = q.maybe('power');
         return p === p ? p : q.num('flow') * LOWER_HEATING_VALUE * q.num('efficiency');

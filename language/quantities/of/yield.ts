@@ -124,7 +124,17 @@ function secant(f: (x: number) => number, from: number, tolerance: number): numb
     }
     return NaN;
 }
-const density = (q: View) => q.q('current-density');
+/** Share of the hydrogen made at a point that crosses through the separators. */
+function crossedShare(q: View, p: OperatingPoint | undefined): number {
+    const c = crossing(q, p);
+    const make = q.model(stackMake);
+    return c && make && p ? Math.min(1, (c.hydrogen + 2 * c.oxygen) / (p.groupCurrent / make.area / (2 * FARADAY))) : NaN;
+}
+/** mol/s of hydrogen that leaves a stack at a point: what bypasses the cells and what crosses taken off. */
+export function hydrogenAt(q: View, p: OperatingPoint): number {
+    const make = q.model(stackMake);
+    return make ? p.groupCurrent * make.cells * make.groups * Math.max(0, p.bypassEfficiency - crossedShare(q, p)) / (2 * FARADAY) : NaN;
+}
 
 export default [
     defineQuantity({ name: 'bypass-current', of: 'stack', measure: 'current', meaning: 'Mean current that passes by a cell through the lye of ports and channels instead of making gas.', formula: 'exact ladder of ports and channels: (1 - efficiency of the ladder) x current per group', source: 'Kirchhoff; checked against Haverkort\'s closed form for equal cells', work: q => q.model(operatingPoint)?.bypass ?? NaN }),
@@ -132,10 +142,7 @@ export default [
     defineQuantity({ name: 'bypass-share-low', of: 'stack', measure: 'fraction', meaning: 'The same at the lowest current that is allowed.', formula: 'as bypass-share', source: 'Kirchhoff', work: q => 1 - (q.model(lowLoad)?.bypassEfficiency ?? NaN) }),
     defineQuantity({ name: 'worst-cell-current', of: 'stack', measure: 'current', meaning: 'Current of the plate that gets least, in the middle of a group.', formula: 'least plate current of the ladder', source: 'Kirchhoff', work: q => q.model(operatingPoint)?.worstCell ?? NaN }),
     defineQuantity({ name: 'port-resistance', of: 'stack', measure: 'resistance', meaning: 'Resistance of the lye in the ports of one cell on one inlet side, working temperature.', formula: 'length / (conductivity x area)', source: 'definition', work: q => q.model(operatingPoint)?.portResistance ?? NaN }),
-    defineQuantity({ name: 'crossover-share', of: 'stack', measure: 'fraction', meaning: 'Share of the hydrogen made that crosses through the separators and comes out as impurity.', formula: '(hydrogen + 2 x oxygen crossing) / hydrogen made', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
-        const c = crossing(q, q.model(operatingPoint));
-        return c ? Math.min(1, (c.hydrogen + 2 * c.oxygen) / (density(q) / (2 * FARADAY))) : NaN;
-    } }),
+    defineQuantity({ name: 'crossover-share', of: 'stack', measure: 'fraction', meaning: 'Share of the hydrogen made that crosses through the separators and comes out as impurity.', formula: '(hydrogen + 2 x oxygen crossing) / hydrogen made', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => crossedShare(q, q.model(operatingPoint)) }),
     defineQuantity({ name: 'faraday-efficiency', of: 'stack', measure: 'fraction', meaning: 'Share of the current that ends up as hydrogen at the outlet.', formula: '1 - bypass share - crossover share', source: 'ladder and crossover as named there', range: 'good to ± 3 points at full load', shownAt: 'port', shownAs: 'to gas', work: q => Math.max(0, 1 - q.q('bypass-share') - q.q('crossover-share')) }),
     defineQuantity({ name: 'hydrogen-rate', of: 'stack', measure: 'gas-flow', unit: 'NL/h', meaning: 'Hydrogen made, dry, counted at 0 °C and 101.325 kPa.', formula: 'current per group x cells x faraday efficiency / 2F', source: 'Faraday; CODATA 2018', shownAt: 'header', shownAs: 'hydrogen', work: q => q.q('current-per-group') * q.q('cells-total') * q.q('faraday-efficiency') / (2 * FARADAY) }),
     defineQuantity({ name: 'hydrogen-rate-room', of: 'stack', measure: 'flow', unit: 'L/h', meaning: 'The same gas as a dry volume at 20 °C and 101.325 kPa.', formula: 'ideal gas', source: 'ideal gas', work: q => gasVolume(q.q('hydrogen-rate'), ROOM, ATMOSPHERE) }),

@@ -1,4 +1,4 @@
-import { kind, quantity, text, words } from '../define.js';
+import { kind, quantity, size, text, words } from '../define.js';
 import { materialsFor } from '../materials.js';
 
 export default kind({
@@ -10,6 +10,7 @@ export default kind({
     ports: 'many',
     properties: {
         volume: quantity('volume', 'Volume when full and not yet stretched.', { usual: '0.2 L..5000 L', example: '${1:60 L}' }),
+        size: size(2, 'Length x width as it lies flat, empty, folds drawn out. Hydrogen leaves through both layers of film.', { example: '${1:600 x 900 mm}' }),
         rating: quantity('pressure', 'Pressure that it bears. Never taken for granted.', { unit: 'kPa', neverAssumed: true, fact: true, usual: '0.1 kPa..50 kPa', example: '${1:2.5 kPa}' }),
         'own-pressure': quantity('pressure', 'Pressure in it half full, by its own weight and what lies on it.', { unit: 'kPa', assume: ['0.1 kPa', 'a light film', '± 0.05 kPa'], usual: '0 kPa..5 kPa' }),
         material: words(materialsFor('bag'), 'What its film is made of. Hydrogen leaves through thin or soft film within days.', { open: true, example: '${1:PA-laminate}' }),

@@ -1,3 +1,4 @@
+import { leastSurface } from '../../../quantities/walls.js';
 import { show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
 
@@ -91,6 +92,13 @@ export default defineRule({
                 tell({
                     at: g.at('dead-volume'),
                     message: `${g.name} holds ${show(g.maybe('volume'), 'L')}; more than that cannot stay in it.`,
+                });
+            }
+            const [film, ball] = g.said('size') ? [g.maybeQ('film-area'), leastSurface(g.maybe('volume'))] : [];
+            if (film! < 0.99 * ball!) {
+                tell({
+                    at: g.at('size'),
+                    message: `The film of ${g.name}, ${show(film!, 'm2')}, cannot hold ${show(g.maybe('volume'), 'L')}: a ball of that volume needs ${show(ball!, 'm2')}.`,
                 });
             }
         }

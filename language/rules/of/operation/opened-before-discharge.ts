@@ -19,7 +19,7 @@ export default defineRule({
         const entry = v.part.entries.get('steps');
         const stack = v.the('stack');
         if (!entry || !stack) return;
-        const volts = 1.2 * stack.maybe('cells');
+        const volts = stack.maybeQ('held-voltage');
         if (!(volts > SPARKS)) return;
         let discharged = false;
         let purged = false;

@@ -21,13 +21,15 @@ export default defineRule({
         if (!(cells > 0) || v.all('rectifier').length) return;
         const link = v.paths.from(v.name, 'current')[0];
         const current = stack!.maybeQ('current');
+        const held = stack!.result('held-voltage');
+        if (!held) return;
         const rating = [5, 10, 15, 20, 30, 40, 60, 80, 100, 150, 200].find(a => a >= 1.5 * current);
         const declared = insertAfter(v, `diode blocking { rating: ${rating} A }`, '');
         const onPath = link && { span: { ...link.from.span, start: link.from.span.end }, text: ' -> blocking' };
         const free = !v.written.parts.has('blocking');
         tell({
             at: v.part.entries.has('back-feeds') ? v.at('back-feeds') : v.at(),
-            message: `Switched off, ${digits(cells)} cells hold ${show(1.2 * cells, 'V', 2)} to ${show(1.5 * cells, 'V', 2)} at first and ` +
+            message: `Switched off, ${digits(cells)} cells hold ${show(held.low, 'V', 2)} to ${show(held.high, 'V', 2)} at first and ` +
                 `push current back into ${v.name}; no diode stands between.`,
             fixes: rating && declared && free
                 ? [{ title: `Put a diode for ${rating} A between`, edits: [...(onPath ? [onPath] : []), ...declared.edits] }]
