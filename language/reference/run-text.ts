@@ -44,6 +44,16 @@ export function totalsOf(r: RunResult, workings: Workings): { readonly name: str
     if (tariff?.amount?.unit && plug > 0) out.push({ name: 'cost of the electricity', value: `${((plug + final['compressor-energy']) * tariff.number).toFixed(2)} ${tariff.amount.unit.text.split('/')[0]}` });
     return out;
 }
+/** When a device went on and off in a run: 'makes first after 64 min, then every 53 min'; undefined where it never moved. */
+export function timesOf(r: RunResult, name: string, kind: string): string | undefined {
+    const acts = kind === 'trip' || kind === 'analyser' || kind === 'detector' || kind === 'stop-button';
+    const moved = r.switched.filter((s, i, all) => s.name === name && s.on !== acts && all.slice(0, i).findLast(x => x.name === name)?.on === acts).map(s => s.t);
+    if (!moved.length) return undefined;
+    const does = acts ? 'trips' : kind === 'switch' ? 'makes' : 'pulls in';
+    const first = moved[0] < 1 ? `${does} at once` : `${does} first after ${duration(moved[0])}`;
+    if (moved.length < 2) return first;
+    return `${first}, then every ${duration((moved.at(-1)! - moved[0]) / (moved.length - 1))}`;
+}
 /** How an expectation over time stands, in one line. */
 export function heldText(h: Held, starts: number): string {
     const when = h.t === undefined ? '' : ` at ${clockOf(starts, h.t)}`;

@@ -7,6 +7,7 @@ import { Analyst, Trials, type Analysis, type Finding, type Fix } from '../../la
 import { resolveUse, shippedText } from '../../language/rig/assemble.js';
 import { Lines } from '../../language/rig/lines.js';
 import type { Page, Span } from '../../language/rig/rig.js';
+import type { RunResult } from '../../language/run/run.js';
 
 export interface Position {
     readonly line: number;
@@ -64,6 +65,8 @@ export class House {
     republish: () => void = () => {};
     /** First files of rigs of a folder that was checked as a whole: their findings are told although nothing of them is open. */
     watched: ReadonlySet<string> = new Set();
+    /** What was last run through with an analysis: gone with it as soon as the text changes. */
+    readonly lastRun = new WeakMap<Analysis, RunResult>();
     private readonly docs = new Map<string, Doc>();
     private readonly asked = new Set<string>();
     private readonly looked = new Set<string>();

@@ -1,6 +1,7 @@
 /** The rig over time, and with one thing broken, as pages for the editor. */
 import { describe, expect, it } from 'vitest';
 import { faultsFor, runFor } from '../../server/editor/features/run-requests.js';
+import { hintsIn } from '../../server/editor/features/inlay-hints.js';
 import { storing } from '../run/rigs.js';
 import { open } from './marked.js';
 
@@ -14,6 +15,15 @@ describe('runs for the editor', () => {
         expect(markdown).toMatch(/^\| 08:00:00 \| start-button pressed: /m);
         expect(markdown).toContain('## Left out of a run');
         expect(markdown).toContain('Local codes');
+    });
+    it('leave the times of its switches at the line ends, until the text changes', () => {
+        const { house, uri } = open(storing);
+        const times = () => hintsIn(house, uri).map(h => String(h.label)).filter(l => / (?:first after|at once)/.test(l));
+        expect(times()).toEqual([]);
+        runFor(house, uri);
+        expect(times()).toEqual(expect.arrayContaining([expect.stringMatching(/^≈ makes first after 3\d min, then every 3\d min$/), expect.stringMatching(/^≈ pulls in at once$/), expect.stringMatching(/^≈ trips first after 3 h/)]));
+        house.change(uri, 2, [{ text: `${storing}\n` }]);
+        expect(times()).toEqual([]);
     });
     it('tell in a sentence why there is none', () => {
         const { house, uri } = open('rig "Nothing", idea\n');

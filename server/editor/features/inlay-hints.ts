@@ -1,6 +1,7 @@
 /** Numbers at the line ends: what follows from the line. One hint a line, quiet and short. */
 import type { InlayHint } from 'vscode-languageserver';
 import { quantityOf } from '../../../language/quantities/index.js';
+import { timesOf } from '../../../language/reference/run-text.js';
 import { showHalf, showResult } from '../../../language/reference/values.js';
 import { withUnit } from '../../../language/units/format.js';
 import { fromSi } from '../../../language/units/unit.js';
@@ -41,7 +42,8 @@ export default inlayHints;
 export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy = false): InlayHint[] {
     const sight = house.sight(uri);
     if (!sight || sight.analysis.rig.isLibrary) return [];
-    const { doc, page, analysis: { workings, rig } } = sight;
+    const { doc, page, analysis } = sight;
+    const { workings, rig } = analysis;
     const byLine = new Map<number, Result[]>();
     for (const part of page.parts) {
         if (rig.parts.get(part.name) !== part) continue;
@@ -75,6 +77,13 @@ export function hintsIn(house: House, uri: string, from = 0, to = Infinity, lazy
     for (const named of page.lets) {
         const value = rig.lets.get(named.name) === named && named.value?.names ? workings.namedValue(named.name) : undefined;
         if (value?.unit && value.unit.dimension === value.dimension) put(doc.lines.at(Math.max(named.span.start, named.span.end - 1)).line, withUnit(fromSi(value.si, value.unit), value.unit, 4));
+    }
+    // When it switches stands there after a run, as long as the text is the one that was run.
+    const ran = house.lastRun.get(analysis);
+    if (ran) for (const part of page.parts) {
+        const times = rig.parts.get(part.name) === part ? timesOf(ran, part.name, part.kindWord) : undefined;
+        const line = doc.lines.at(part.inside?.start ?? part.span.end).line;
+        if (times && !byLine.has(line)) put(line, times);
     }
     return hints.sort((a, b) => a.position.line - b.position.line);
 }

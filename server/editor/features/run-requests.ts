@@ -15,7 +15,11 @@ const runRequests: Feature = {
     capabilities: () => ({}),
     register(connection, house) {
         connection.onRequest('rigwright/scenarios', ({ uri }: { uri: string }): string[] | null => house.analysis(uri)?.workings.partsOf('scenario').map(v => v.name) ?? null);
-        connection.onRequest('rigwright/run', ({ uri, scenario }: { uri: string; scenario?: string }): unknown => runFor(house, uri, scenario));
+        connection.onRequest('rigwright/run', ({ uri, scenario }: { uri: string; scenario?: string }): unknown => {
+            const told = runFor(house, uri, scenario);
+            if (house.client.workspace?.inlayHint?.refreshSupport) void connection.languages.inlayHint.refresh().catch(() => {});
+            return told;
+        });
         connection.onRequest('rigwright/faults', ({ uri }: { uri: string }, token: CancellationToken): unknown => faultsFor(house, uri, token));
     },
 };
@@ -34,6 +38,7 @@ export function runFor(house: House, uri: string, scenario?: string): Told | nul
     try {
         const view = scenario === undefined ? undefined : workings.partsOf('scenario').find(v => v.name === scenario);
         const r = run(workings, view ? readScenario(workings, view) : usualDay(workings));
+        house.lastRun.set(analysis, r);
         return { answer: { title: 'Run', markdown: runPage(r, workings, rig.title || 'This rig') } };
     } catch (e) {
         return sentence(e);
