@@ -33,6 +33,8 @@ export interface Rule {
     /** Kind of part it is asked for; 'rig' once for the whole. Left out for what is told while reading. */
     readonly on?: string | readonly string[];
     readonly check?: (v: View, tell: Tell) => void;
+    /** Told of runs with one thing broken, when somebody asks for them; never while typing. */
+    readonly fromRuns?: boolean;
 }
 
 export interface Telling {

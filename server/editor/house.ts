@@ -67,6 +67,8 @@ export class House {
     watched: ReadonlySet<string> = new Set();
     /** What was last run through with an analysis: gone with it as soon as the text changes. */
     readonly lastRun = new WeakMap<Analysis, RunResult>();
+    /** Findings of its runs with one thing broken, by the analysis that they are about. */
+    readonly ofFaults = new WeakMap<Analysis, readonly Finding[]>();
     private readonly docs = new Map<string, Doc>();
     private readonly asked = new Set<string>();
     private readonly looked = new Set<string>();

@@ -159,7 +159,7 @@ export function serve(connection: Connection, surroundings: Surroundings): House
             const analysis = house.analysis(root);
             const mine = new Map<string, Diagnostic[]>();
             for (const file of house.filesOf(root)) if (house.doc(file)) mine.set(file, []);
-            for (const f of analysis?.findings ?? []) mine.get(f.span.file)?.push(toDiagnostic(f, house));
+            for (const f of analysis ? [...analysis.findings, ...(house.ofFaults.get(analysis) ?? [])] : []) mine.get(f.span.file)?.push(toDiagnostic(f, house));
             // A file that is used by several rigs is told once: as a rig of its own if it is on screen, else by the first.
             for (const [file, diagnostics] of mine) if (file === root || !told.has(file)) told.set(file, diagnostics);
         }

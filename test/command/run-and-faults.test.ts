@@ -66,6 +66,13 @@ describe('faults', () => {
         expect(out).toMatch(/^Not followed by a run \(\d+\)$/m);
         expect(out).toContain('Two at once can do more');
     });
+    it('gives hazards as SARIF, at the parts that fail', async () => {
+        const { runs: [{ results }] } = JSON.parse((await call('faults', 'store.rig', '--format', 'sarif', '--for', '6h')).out);
+        const vent = results.find((r: { message: { text: string } }) => r.message.text.startsWith('o2-vent blocked'));
+        expect(vent).toMatchObject({ ruleId: 'single-fault-reaches-hazard', level: 'warning' });
+        const line = storing.split('\n').findIndex(l => l.startsWith('vent o2-vent')) + 1;
+        expect(vent.locations[0].physicalLocation.region.startLine).toBe(line);
+    });
     it('gives it as JSON', async () => {
         const { faults, guards } = JSON.parse((await call('faults', 'store.rig', '--format', 'json', '--for', '6h')).out);
         expect(faults.find((f: { part: string; way: string }) => f.part === 'o2-vent' && f.way === 'blocked')).toMatchObject({ outcome: 'hazard', hazard: 'port-dry', time: expect.any(Number), 'caught-by': null });

@@ -38,9 +38,11 @@ describe('runs for the editor', () => {
         clearInterval(count);
         expect(told && 'answer' in told && told.answer.markdown).toMatch(/## A single failure reaches a hazard[^]*## What each guard is good for/);
         expect(others).toBeGreaterThan(5);
+        expect(house.ofFaults.get(house.analysis(uri)!)!.map(f => f.rule)).toContain('single-fault-reaches-hazard');
         expect(await faultsFor(house, uri, { isCancellationRequested: true })).toEqual({ cannot: 'Stopped.' });
         const asked = faultsFor(house, uri, never);
         house.change(uri, 2, [{ text: `${storing}\n` }]);
         expect(await asked).toMatchObject({ cannot: expect.stringContaining('changed') });
+        expect(house.ofFaults.get(house.analysis(uri)!)).toBeUndefined();
     });
 });

@@ -1,8 +1,10 @@
 import { notInRuns } from '../../../language/reference/run-pages.js';
 import { faultGroups, guardText, outcomeText } from '../../../language/reference/run-text.js';
+import { faultFindings } from '../../../language/run/fault-findings.js';
 import { faultsIn } from '../../../language/run/faults.js';
 import type { Command } from '../command.js';
 import { one } from '../one-rig.js';
+import { formats } from '../report.js';
 import { styles } from '../style.js';
 import { version } from '../version.js';
 import { caution } from '../words.js';
@@ -18,13 +20,17 @@ const faults: Command = {
     most: 1,
     options: {
         for: { type: 'string', takes: 'TIME', default: '24h', doc: 'how long each failure is followed' },
-        format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json'], doc: 'form of the output' },
+        format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json', 'sarif'], doc: 'form of the output' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
     },
     examples: ['rigwright faults shed.rig'],
     async run({ options, args }, around) {
-        const { analysis: { workings } } = one(args, options.on, around, 'faults');
+        const { analysis: { workings }, report } = one(args, options.on, around, 'faults');
         const found = canRun(() => faultsIn(workings, timeOf(String(options.for))));
+        if (options.format === 'sarif') {
+            around.out(formats.sarif(report(faultFindings(workings, found)), false));
+            return 0;
+        }
         if (options.format === 'json') {
             around.out(`${JSON.stringify({
                 version,

@@ -1,5 +1,6 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import { faultsPage, runPage } from '../../../language/reference/run-pages.js';
+import { faultFindings } from '../../../language/run/fault-findings.js';
 import { faultRuns } from '../../../language/run/faults.js';
 import { CannotRun, run } from '../../../language/run/run.js';
 import { readScenario, usualDay } from '../../../language/run/scenario.js';
@@ -53,7 +54,11 @@ export async function faultsFor(house: House, uri: string, token: Pick<Cancellat
         let since = Date.now();
         for (;;) {
             const step = runs.next();
-            if (step.done) return { answer: { title: 'Faults', markdown: faultsPage(step.value, analysis.rig.title || 'This rig') } };
+            if (step.done) {
+                house.ofFaults.set(analysis, faultFindings(analysis.workings, step.value));
+                house.republish();
+                return { answer: { title: 'Faults', markdown: faultsPage(step.value, analysis.rig.title || 'This rig') } };
+            }
             if (Date.now() - since < AT_A_STRETCH) continue;
             await new Promise(resolve => setTimeout(resolve));
             if (token.isCancellationRequested) return { cannot: 'Stopped.' };
