@@ -1,6 +1,7 @@
 // node test/rules/mutation.mjs [RULE]: takes one condition of one rule away at a time (`if (…) return;`, `if (…) continue;`) and
 // looks whether anything notices: the rule's own page, the examples, the mistakes, sound rigs, incidents.
-// What nobody notices is listed: either a test is missing, or the condition is there for speed only. Takes a minute.
+// What nobody notices is listed: a test is missing, or the condition is of no use. A condition that only saves work is marked
+// `// speed only` behind its line; it is counted and not tried. Takes some minutes.
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
@@ -14,13 +15,14 @@ const out = path.join(os.tmpdir(), `rigwright-mutation-${process.pid}`);
 mkdirSync(out, { recursive: true });
 symlinkSync(path.join(root, 'node_modules'), path.join(out, 'node_modules'));
 writeFileSync(path.join(out, 'package.json'), '{"type":"module"}');
-const files = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', 'language/*.ts', 'language/**/*.ts', 'test/rules/whole-rigs.ts', 'test/rules/alone.ts'], { cwd: root, encoding: 'utf8' }).split('\n').filter(f => f && !f.endsWith('.d.ts'));
+const files = execFileSync('git', ['ls-files', '--cached', '--others', '--exclude-standard', 'language/*.ts', 'language/**/*.ts', 'test/rules/whole-rigs.ts', 'test/rules/alone.ts', 'test/rules/asked.ts'], { cwd: root, encoding: 'utf8' }).split('\n').filter(f => f && !f.endsWith('.d.ts'));
 const generated = ['rules/rules', 'rules/pages', 'quantities/quantities', 'vocabulary/kinds', 'rig/shipped'].map(f => `language/${f}.generated.ts`);
 const grammar = readdirSync(path.join(root, 'language/grammar/generated')).map(f => `language/grammar/generated/${f}`);
 await build({ entryPoints: [...new Set([...files, ...generated, ...grammar])].filter(f => f.endsWith('.ts')).map(f => path.join(root, f)), outdir: out, outbase: root, bundle: false, format: 'esm', platform: 'node', logLevel: 'error' });
 const from = f => import(pathToFileURL(path.join(out, f)).href);
 const { Analyst, analyseText, applyFix } = await from('language/index.js');
 const { allRules, rulePage } = await from('language/rules/index.js');
+const { askedBy } = await from('test/rules/asked.js');
 const { wholeRig } = await from('test/rules/whole-rigs.js');
 
 /** All that a rule is seen to say of the texts of its page, of the examples and of some sound rigs. */
@@ -32,12 +34,19 @@ const said = (findings, rule) => findings.filter(f => f.rule === rule).map(f => 
 function seen(rule) {
     const page = rulePage(rule.name) ?? '';
     const lines = [];
-    for (const m of page.matchAll(/^```rig\n([\s\S]*?)^```$/gm)) {
-        const today = /^# today (\S+)/.exec(m[1])?.[1] ?? '2026-06-15';
-        const { findings } = analyseText(m[1], { today });
+    let heading = '';
+    for (const m of page.matchAll(/^## (.+)$|^```rig\n([\s\S]*?)^```$/gm)) {
+        if (m[1]) {
+            heading = m[1];
+            continue;
+        }
+        const day = /^# today (\S+)/.exec(m[2])?.[1] ?? '2026-06-15';
+        const today = day === 'unknown' ? undefined : day;
+        const { findings } = analyseText(m[2], { today });
         lines.push(said(findings, rule.name));
+        if (heading === 'Cannot be checked' || heading === 'Not asked') lines.push(askedBy(rule, m[2], today).join());
         // A fix that raises an error is noticed too.
-        for (const f of findings.filter(f => f.rule === rule.name)) for (const fix of f.fixes) lines.push(analyseText(applyFix(m[1], 'rig.rig', fix), { today }).findings.filter(x => x.severity === 'error').map(x => x.rule).join());
+        for (const f of findings.filter(f => f.rule === rule.name)) for (const fix of f.fixes) lines.push(analyseText(applyFix(m[2], 'rig.rig', fix), { today }).findings.filter(x => x.severity === 'error').map(x => x.rule).join());
     }
     return lines;
 }
@@ -48,6 +57,7 @@ const guard = /^([ \t]*)(?:else )?if \((?:[^\n]|\n(?=[ \t]*(?:&&|\|\|)))*?\) (?:
 const sources = files.filter(f => /^language\/rules\/of\//.test(f));
 let tried = 0;
 let noticed = 0;
+let forSpeed = 0;
 const unnoticed = [];
 for (const file of sources) {
     const name = path.basename(file, '.ts');
@@ -61,6 +71,10 @@ for (const file of sources) {
     let k = 0;
     for (const m of source.matchAll(guard)) {
         if (m.index < begins) continue;
+        if (/\/\/ speed only$/m.test(m[0])) {
+            forSpeed++;
+            continue;
+        }
         const mutant = source.slice(0, m.index) + source.slice(m.index + m[0].length);
         const js = path.join(out, file.replace(/\.ts$/, `.without-${k++}.js`));
         try {
@@ -89,4 +103,4 @@ for (const file of sources) {
 }
 rmSync(out, { recursive: true });
 console.log(unnoticed.join('\n'));
-console.log(`${tried} conditions taken away, one at a time: ${noticed} noticed, ${unnoticed.length} not.`);
+console.log(`${tried} conditions taken away, one at a time: ${noticed} noticed, ${unnoticed.length} not. ${forSpeed} more are marked as saving work only.`);

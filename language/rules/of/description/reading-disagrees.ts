@@ -19,7 +19,7 @@ export default defineRule({
         const stack = v.the('stack');
         if (!stack) return;
         const wanted = rates.filter(name => v.part.entries.has(`${stack.name}.${name}`));
-        if (!wanted.length) return;
+        if (!wanted.length) return; // speed only
         const now = stack.maybeQ('current');
         const then = v.seen(`${stack.name}.current`);
         // Rates follow the current; a reading at quite another one is not compared.

@@ -20,7 +20,6 @@ export default defineRule({
     on: 'stack',
     check(v, tell) {
         const readings = v.all('reading');
-        if (readings.length < 2) return;
         const seen = readings.map(r => ({ r, day: r.word('date') ?? '', volts: r.seen(`${v.name}.voltage`), amperes: r.seen(`${v.name}.current`), warmth: r.seen(`${v.name}.temperature`) }))
             .filter(s => s.day && s.volts > 0 && s.amperes > 0).sort((a, b) => (a.day < b.day ? -1 : 1));
         const last = seen.at(-1);
