@@ -1,7 +1,8 @@
-// node test/rules/mutation.mjs [RULE]: takes one condition of one rule away at a time (`if (…) return;`, `if (…) continue;`) and
+// node test/rules/mutation.mjs [RULE] [--halves]: takes one condition of one rule away at a time (`if (…) return;`, `if (…) continue;`) and
 // looks whether anything notices: the rule's own page, the examples, the mistakes, sound rigs, incidents.
 // What nobody notices is listed: a test is missing, or the condition is of no use. A condition that only saves work is marked
-// `// speed only` behind its line; it is counted and not tried. Takes some minutes.
+// `// speed only` behind its line; it is counted and not tried. Takes some minutes. With --halves one side of an `||` goes at a
+// time, in the rules that guard life; much of what is listed then only keeps the types apart.
 import { execFileSync } from 'node:child_process';
 import { mkdirSync, readFileSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
@@ -10,7 +11,8 @@ import { pathToFileURL } from 'node:url';
 import { build, transformSync } from 'esbuild';
 
 const root = path.resolve(import.meta.dirname, '../..');
-const wanted = process.argv[2];
+const halves = process.argv.includes('--halves');
+const wanted = process.argv.slice(2).find(a => !a.startsWith('--'));
 const out = path.join(os.tmpdir(), `rigwright-mutation-${process.pid}`);
 mkdirSync(out, { recursive: true });
 symlinkSync(path.join(root, 'node_modules'), path.join(out, 'node_modules'));
@@ -54,6 +56,21 @@ function seenElsewhere(rule) {
     return [...examples.map(f => said(new Analyst(text).analyse(f, { today: '2026-06-15' }).findings, rule.name)), ...sound.map(t => said(analyseText(t, { today: '2026-06-15' }).findings, rule.name))];
 }
 const guard = /^([ \t]*)(?:else )?if \((?:[^\n]|\n(?=[ \t]*(?:&&|\|\|)))*?\) (?:return|continue)[^\n;]*;[^\n]*\n/gm;
+/** An early return with one side of its `||` gone, for each side; nothing where there is none. */
+function* sidesOf(text) {
+    const from = text.indexOf('if (') + 4;
+    const ends = [];
+    let depth = 0;
+    let to = from;
+    for (; depth >= 0; to++) {
+        if ('([{'.includes(text[to])) depth++;
+        else if (')]}'.includes(text[to])) depth--;
+        else if (!depth && text.startsWith(' || ', to)) ends.push(to);
+    }
+    const close = to - 1;
+    const sides = [...ends, close].map((end, n) => text.slice(n ? ends[n - 1] + 4 : from, end));
+    if (sides.length > 1) for (const what of sides) yield { what, left: text.slice(0, from) + sides.filter(x => x !== what).join(' || ') + text.slice(close) };
+}
 const sources = files.filter(f => /^language\/rules\/of\//.test(f));
 let tried = 0;
 let noticed = 0;
@@ -75,30 +92,32 @@ for (const file of sources) {
             forSpeed++;
             continue;
         }
-        const mutant = source.slice(0, m.index) + source.slice(m.index + m[0].length);
-        const js = path.join(out, file.replace(/\.ts$/, `.without-${k++}.js`));
-        try {
-            writeFileSync(js, transformSync(mutant, { loader: 'ts', format: 'esm' }).code);
-            rule.check = (await import(pathToFileURL(js).href)).default.check;
-        } catch {
-            continue;
-        }
-        tried++;
-        let differs = true;
-        try {
-            differs = seen(rule).join('\0') !== before.join('\0');
-            if (!differs) {
-                const mutated = seenElsewhere(rule).join('\0');
-                rule.check = check;
-                elsewhere ??= seenElsewhere(rule).join('\0');
-                differs = mutated !== elsewhere;
+        for (const { what, left } of halves && rule.guardsLife ? sidesOf(m[0]) : halves ? [] : [{ what: '', left: '' }]) {
+            const mutant = source.slice(0, m.index) + left + source.slice(m.index + m[0].length);
+            const js = path.join(out, file.replace(/\.ts$/, `.without-${k++}.js`));
+            try {
+                writeFileSync(js, transformSync(mutant, { loader: 'ts', format: 'esm' }).code);
+                rule.check = (await import(pathToFileURL(js).href)).default.check;
+            } catch {
+                continue;
             }
-        } catch {
-            // It fell over: noticed.
+            tried++;
+            let differs = true;
+            try {
+                differs = seen(rule).join('\0') !== before.join('\0');
+                if (!differs) {
+                    const mutated = seenElsewhere(rule).join('\0');
+                    rule.check = check;
+                    elsewhere ??= seenElsewhere(rule).join('\0');
+                    differs = mutated !== elsewhere;
+                }
+            } catch {
+                // It fell over: noticed.
+            }
+            rule.check = check;
+            if (differs) noticed++;
+            else unnoticed.push(`${name}: ${what && `${what}   of   `}${m[0].trim().slice(0, 140)}`);
         }
-        rule.check = check;
-        if (differs) noticed++;
-        else unnoticed.push(`${name}: ${m[0].trim().slice(0, 140)}`);
     }
 }
 rmSync(out, { recursive: true });
