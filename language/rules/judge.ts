@@ -182,9 +182,11 @@ function cannotCheck(workings: Workings, lacking: readonly Lack[], built: boolea
     if (built) {
         for (const [name, { keys, what }] of byPart) {
             const v = workings.viewOf(name)!;
-            const list = [...keys].slice(0, 3).map(k => `${v.name}.${k}`).join(', ');
+            // Every input that lacks is named, since it is what has to be found out; of the checks three are enough.
+            const list = [...keys].map(k => `${v.name}.${k}`).join(', ');
+            const more = what.size > 3 ? `; and ${what.size - 3} more` : '';
             findings.push(make('cannot-check-a-hazard', v.part.implied ? rig.pages[0].title?.span ?? v.at() : v.at(),
-                `Cannot check ${[...what].slice(0, 3).join('; ')}, because ${list} ${keys.size > 1 ? 'are' : 'is'} not given.`, { severity: 'warning', guardsLife: true }));
+                `Cannot check ${[...what].slice(0, 3).join('; ')}${more}, because ${list} ${keys.size > 1 ? 'are' : 'is'} not given.`, { severity: 'warning', guardsLife: true }));
         }
         return;
     }

@@ -13,9 +13,9 @@ export function covers(record: View, name: string): boolean {
     return record.names('covers').includes(name) || record.rows('covers').some(row => [...row.values()].some(f => f.text === 'section' && f.names?.length === 2 &&
         (['hydrogen', 'oxygen'] as const).some(gas => record.paths.route(f.names![0], f.names![1], gas)?.includes(name))));
 }
-/** The date of the last test of a part that was passed; undefined if none is on record, '' if it bears no date. */
-export function lastPassed(v: View): string | undefined {
-    return v.all('test').filter(t => covers(t, v.name) && t.word('result') === 'passed').map(t => t.word('date') ?? '').sort().at(-1);
+/** The date of the last test of a part that was passed, of those that count; undefined if none is on record, '' if it bears no date. */
+export function lastPassed(v: View, counts: (test: View) => boolean = () => true): string | undefined {
+    return v.all('test').filter(t => covers(t, v.name) && t.word('result') === 'passed' && counts(t)).map(t => t.word('date') ?? '').sort().at(-1);
 }
 /** Months from a date, or from the first of a month, to another; NaN where one is not known. */
 export function monthsBetween(from: string | undefined, to: string | undefined): number {

@@ -4,9 +4,11 @@
  *     ## Flagged              the rule speaks exactly where the mark lines (`#   ^^^^ error: how the message begins`) point
  *     ## Fixed by "title"     the text that the fix of that title makes of the block under Flagged
  *     ## Not flagged          the rule is silent
+ *     ## Cannot be checked    what the rule lacks is told where the mark lines point, by cannot-check-a-hazard
+ *     ## Not asked            the rule lacks nothing, though something is not said
  *
  * A mark line stands under the line that it marks; it is a comment, so the text with its marks is the text that is read.
- * Several blocks may stand under one heading. A block may begin with `# today 2026-06-15`.
+ * Several blocks may stand under one heading. A block may begin with `# today 2026-06-15`, or with `# today unknown`.
  */
 import { describe, expect, it } from 'vitest';
 import { analyseText, applyFix, type Finding } from '../../language/index.js';
@@ -14,14 +16,18 @@ import { allRules, rulePage } from '../../language/rules/index.js';
 import type { Rule } from '../../language/rules/define.js';
 import { faultFindings } from '../../language/run/fault-findings.js';
 import { faultsIn } from '../../language/run/faults.js';
+import { askedBy } from './asked.js';
 
-interface Block { heading: string; text: string; today: string }
+interface Block { heading: string; text: string; today: string | undefined }
 function blocksOf(page: string): Block[] {
     const blocks: Block[] = [];
     let heading = '';
     for (const m of page.matchAll(/^## (.+)$|^```rig\n([\s\S]*?)^```$/gm)) {
         if (m[1]) heading = m[1].trim();
-        else blocks.push({ heading, text: m[2], today: /^# today (\S+)/.exec(m[2])?.[1] ?? '2026-06-15' });
+        else {
+            const today = /^# today (\S+)/.exec(m[2])?.[1] ?? '2026-06-15';
+            blocks.push({ heading, text: m[2], today: today === 'unknown' ? undefined : today });
+        }
     }
     return blocks;
 }
@@ -39,7 +45,7 @@ function marksOf(text: string): Mark[] {
     return marks;
 }
 /** Of a reading; of a rule that is told of runs, of those. */
-function findingsOf(text: string, today: string, rule: Rule): readonly Finding[] {
+function findingsOf(text: string, today: string | undefined, rule: Rule): readonly Finding[] {
     const { findings, workings } = analyseText(text, { today });
     return rule.fromRuns ? faultFindings(workings, faultsIn(workings)) : findings;
 }
@@ -73,7 +79,7 @@ describe.each(allRules.map(r => [r.name, r] as const))('%s', (name, rule) => {
         }
     });
     /** What the rule offers for a text, with the errors that were there before. */
-    const offersOf = (text: string, today: string) => {
+    const offersOf = (text: string, today: string | undefined) => {
         const { findings } = analyseText(text, { today });
         return { fixes: findings.filter(f => f.rule === name).flatMap(f => f.fixes), errors: errorsOf(findings) };
     };
@@ -106,4 +112,24 @@ describe.each(allRules.map(r => [r.name, r] as const))('%s', (name, rule) => {
             expect(findingsOf(block.text, block.today, rule).filter(f => f.rule === name).map(f => f.message)).toEqual([]);
         }
     });
+    for (const block of blocks.filter(b => b.heading === 'Cannot be checked' || b.heading === 'Not asked')) {
+        it(`${block.heading}: ${/"(.*)"/.exec(block.text)?.[1]}`, () => {
+            const marks = marksOf(block.text);
+            const asked = askedBy(rule, block.text, block.today);
+            if (block.heading === 'Not asked') {
+                expect(marks).toEqual([]);
+                expect(asked).toEqual([]);
+                return;
+            }
+            const told = analyseText(block.text, { today: block.today }).findings.filter(f => f.rule === 'cannot-check-a-hazard');
+            for (const m of marks) {
+                const there = told.filter(f => f.span.start === m.start && f.span.end === m.end && f.severity === m.severity).map(f => f.message);
+                expect(there.map(t => t.slice(0, m.message.replace(/…$/, '').length)), there.join('\n')).toContain(m.message.replace(/…$/, ''));
+            }
+            // Every mark is the rule's own, and all that the rule asks is marked.
+            expect([...new Set(marks.flatMap(m => asked.filter(a => told.some(f => f.span.start === m.start && f.message.includes(a)))))].sort()).toEqual(asked);
+            expect(asked.length).toBeGreaterThanOrEqual(marks.length);
+            expect(marks.length).toBeGreaterThan(0);
+        });
+    }
 });

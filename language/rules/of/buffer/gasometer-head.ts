@@ -1,4 +1,5 @@
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { show } from '../../../units/format.js';
 
 export default defineRule({
@@ -12,8 +13,10 @@ export default defineRule({
     on: 'gasometer',
     check(v, tell) {
         const head = v.maybeQ('head');
-        if (!(head < 50) || !v.paths.mediaOf(v.name).has('hydrogen')) return;
+        if (!v.paths.mediaOf(v.name).has('hydrogen')) return;
         const weights = v.said('counterweight');
+        if (weights && v.maybe('counterweight') > 0) for (const key of ['bell-mass', 'diameter']) if (notGiven(v, key)) tell.cannotCheck(v, key, `whether ${v.name} sucks air in`);
+        if (!(head < 50)) return;
         tell({
             at: v.at(weights ? 'counterweight' : 'bell-mass'), severity: head <= 0 ? 'error' : 'warning',
             message: head <= 0 ? `${show(v.num('counterweight'), 'kg')} pull up a bell of ${show(v.num('bell-mass'), 'kg')}: ${v.name} stands at ${show(head, 'kPa', 2)} and sucks air in.` : `Only ${show(head, 'kPa', 1)} stand under ${v.name}; below 0.05 kPa the friction of its guides can make it suck air in.`,

@@ -43,9 +43,9 @@ export default defineRule({
             const trips = v.maybe('trips.value');
             const away = v.word('trips.side');
             for (const o of others) {
-                if (o.kind !== 'switch' || o.word('breaks.side') !== away) continue;
-                const works = o.maybe('breaks.value');
-                if (away === 'above' ? trips <= works : trips >= works) tell({ at: v.at('trips'), severity: 'warning', message: `${v.name} trips at ${show(trips, unit)}, before ${o.name} acts at ${show(works, unit)}: it stops the rig in ordinary running.`, related: [{ span: o.at('breaks'), message: 'the switch' }] });
+                const key = o.word('breaks.side') === away ? 'breaks' : starts(o) && o.word('makes.side') === away ? 'makes' : undefined;
+                const works = key ? o.maybe(`${key}.value`) : NaN;
+                if (key && (away === 'above' ? trips <= works : trips >= works)) tell({ at: v.at('trips'), severity: 'warning', message: `${v.name} trips at ${show(trips, unit)}, before ${o.name} acts at ${show(works, unit)}: it stops the rig in ordinary running.`, related: [{ span: o.at(key), message: 'the switch' }] });
             }
         }
     },

@@ -14,7 +14,6 @@ export default defineRule({
     on: 'unloader',
     check(v, tell) {
         const back = v.maybeQ('open-flow');
-        if (!(back > 0)) return;
         const bag = v.all('bag').find(b => v.paths.before(v.name, 'hydrogen').includes(b.name));
         const seals = bag ? softReliefs(bag).map(r => r.view) : [];
         if (!bag || !seals.length) return;

@@ -12,7 +12,6 @@ export default defineRule({
     on: 'compressor',
     check(v, tell) {
         const start = v.maybe('locked-rotor', v.maybe('current'));
-        if (start !== start) return;
         // With a contactor between, what stops the compressor breaks the coil of that one.
         const named = [...v.names('needs'), ...(v.controls.interrupters(v.name).length ? [] : v.names('stopped-by'))].map(n => v.other(n)).filter((d): d is View => !!d);
         for (const device of named) {

@@ -1,5 +1,6 @@
 import { defined, setValue } from '../../fixes.js';
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { show } from '../../../units/format.js';
 
 export default defineRule({
@@ -17,6 +18,7 @@ export default defineRule({
         if (sensed !== 'hydrogen' && sensed !== 'oxygen') return;
         const { most, burns } = limits[sensed];
         const acts = v.maybe('trips.value', v.maybe('alarm.value'));
+        if (notGiven(v, 'trips') && notGiven(v, 'alarm')) tell.cannotCheck(v, 'trips', `whether ${v.name} acts in time`);
         const key = v.maybe('trips.value') === acts ? 'trips' : 'alarm';
         if (!(acts > most * 1.0001) || v.word(`${key}.side`) !== 'above') return;
         tell({

@@ -14,7 +14,6 @@ export default defineRule({
     check(v, tell) {
         if (!extracts(v) || isIndoors(v) !== true) return;
         const own = v.controls.stoppers(v.name);
-        if (!own.size) return;
         const stack = v.controls.stackStoppers();
         // A timer between them lets the fan run on.
         if ([...own].some(n => v.other(n)?.kind === 'timer' && v.other(n)!.word('sort') === 'off-delay')) return;

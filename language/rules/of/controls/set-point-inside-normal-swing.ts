@@ -27,7 +27,6 @@ export default defineRule({
         const normal = part.maybeQ(usual.is);
         const point = v.maybe('trips.value');
         const above = v.word('trips.side') === 'above';
-        if (point !== point || normal !== normal) return;
         const { low, high } = v.bounds('trips.value');
         const always = above ? point <= normal : point >= normal;
         if (!always && !(above ? low <= normal : high >= normal)) return;

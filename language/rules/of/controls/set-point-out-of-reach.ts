@@ -21,7 +21,6 @@ export default defineRule({
         for (const key of ['breaks', 'makes', 'trips', 'alarm']) {
             const value = v.maybe(`${key}.value`);
             const above = v.word(`${key}.side`) === 'above';
-            if (value !== value) continue;
             const unit = quantity === 'volume' ? 'L' : quantity === 'level' ? 'mm' : quantity === 'temperature' ? '°C' : part.kind === 'cylinder' ? 'bar' : 'kPa';
             const acts = key === 'trips' ? 'trips' : key === 'alarm' ? 'warns' : key;
             const never = (limit: number, what: string, best?: number, severity: Severity = 'error') => tell({

@@ -15,7 +15,6 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         for (const part of v.rig.parts.values()) {
-            if (part.implied || part.pattern) continue;
             for (const entry of part.entries.values()) {
                 if (!entry.property?.usual || !entry.value || entry.broken) continue;
                 const at = outside(entry.value, entry.property);
@@ -37,7 +36,7 @@ const known = new WeakMap<ParsedValue, Map<Property, Fact | undefined>>();
 function outside(value: ParsedValue, property: Property): Fact | undefined {
     let byProperty = known.get(value);
     if (!byProperty) known.set(value, (byProperty = new Map()));
-    if (byProperty.has(property)) return byProperty.get(property);
+    if (byProperty.has(property)) return byProperty.get(property); // speed only
     const fact = find(value, property);
     byProperty.set(property, fact);
     return fact;
@@ -45,11 +44,9 @@ function outside(value: ParsedValue, property: Property): Fact | undefined {
 function find(value: ParsedValue, property: Property): Fact | undefined {
     const usual = rangeOf(property.usual!);
     const m = matchCached(value, property);
-    if (!usual || m.needsRig || m.says || m.problems.length) return undefined;
     const fact = m.facts.get('') ?? m.facts.values().next().value;
     const amount = fact?.amount;
-    if (!fact || !amount || amount.dimension !== usual.dimension || amount.basis === 'absolute') return undefined;
-    if (amount.high >= usual.low * (1 - 1e-9) && amount.low <= usual.high * (1 + 1e-9)) return undefined;
+    if (!usual || !amount || amount.dimension !== usual.dimension || amount.basis === 'absolute' || amount.high >= usual.low * (1 - 1e-9) && amount.low <= usual.high * (1 + 1e-9)) return undefined;
     return fact;
 }
 const ranges = new Map<string, Amount | undefined>();

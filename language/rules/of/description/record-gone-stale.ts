@@ -10,7 +10,6 @@ export default defineRule({
     on: 'change',
     check(v, tell) {
         const day = v.word('date') ?? '';
-        if (!day) return;
         const changed = new Map([...v.part.entries.values()].filter(e => e.key.includes('.')).map(e => [e.key.split('.')[0], e] as const));
         for (const [name, entry] of changed) {
             const before = v.all('test').filter(t => t.word('result') === 'passed' && t.names('covers').includes(name) && (t.word('date') ?? '') !== '' && t.word('date')! < day);

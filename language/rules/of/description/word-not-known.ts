@@ -16,7 +16,6 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         for (const part of v.rig.parts.values()) {
-            if (part.implied || part.pattern) continue;
             for (const entry of part.entries.values()) {
                 if (!entry.property || !entry.value || entry.broken) continue;
                 for (const { fact, near, called } of strange(entry.value, entry.property)) {
@@ -43,7 +42,7 @@ const seen = new WeakMap<ParsedValue, Map<Property, readonly Strange[]>>();
 /** Free words of a value that are none of those known. Words in quotes are meant. Equal texts are looked at once. */
 function strange(value: ParsedValue, property: Property): readonly Strange[] {
     const slots = open(property);
-    if (!slots.length) return none;
+    if (!slots.length) return none; // speed only
     let byProperty = seen.get(value);
     if (!byProperty) seen.set(value, (byProperty = new Map()));
     let found = byProperty.get(property);
@@ -57,9 +56,7 @@ function open(property: Property): readonly Slot[] {
     return slots;
 }
 function find(value: ParsedValue, property: Property, slots: readonly Slot[]): readonly Strange[] {
-    const m = matchCached(value, property);
-    if (m.needsRig || m.says || m.problems.length) return none;
-    return m.rows.flatMap(row => slots.flatMap((slot): Strange[] => {
+    return matchCached(value, property).rows.flatMap(row => slots.flatMap((slot): Strange[] => {
         const fact = row.get(slot.slot);
         if (!fact?.word || value.text[fact.start] === '"' || typeof slot.type !== 'object' || !('words' in slot.type)) return [];
         const { words } = slot.type;

@@ -1,5 +1,6 @@
 import { show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { insertBefore } from '../../path-fixes.js';
 import { defined } from '../../fixes.js';
 
@@ -13,7 +14,6 @@ export default defineRule({
     guardsLife: true,
     on: ['bubbler', 'scrubber'],
     check(v, tell) {
-        if (!v.said('water')) return;
         const holds = v.maybe('water');
         const back = v.maybeQ('sucked-back');
         if (!(back > 0)) return;
@@ -27,11 +27,13 @@ export default defineRule({
         if (trap) {
             // It catches all the liquid if it can hold as much.
             const takes = trap.maybe('volume');
+            if (notGiven(trap, 'volume')) tell.cannotCheck(trap, 'volume', `whether ${trap.name} catches what is drawn back when the stack cools`);
             if (takes < 0.999 * Math.min(back, holds)) {
                 tell({ at: trap.at('volume'), message: `${trap.name} takes ${show(takes, 'L')}; when the stack cools, up to ${show(Math.min(back, holds), 'L', 2)} of the liquid of ${v.name} come back.`, related: [{ span: v.at('water'), message: 'comes back' }] });
             }
             return;
         }
+        if (notGiven(v, 'water')) tell.cannotCheck(v, 'water', `whether all that is in ${v.name} is drawn back when the stack cools`);
         if (!(back > holds)) return;
         const link = v.paths.link(way.at(-2)!, v.name, gas);
         tell({

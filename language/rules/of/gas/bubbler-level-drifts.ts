@@ -18,13 +18,11 @@ export default defineRule({
     check(v, tell) {
         if (!v.said('water') || v.word('level-shown') === 'switch') return;
         const daily = v.the('routine')?.maybe('hours') ?? NaN;
-        if (!(daily > 0)) return;
         const gas = gasOf(v);
-        if (!gas) return;
         const running = LOOK * daily;
         // The last part before it that dries or wets the gas decides.
         const stack = v.the('stack');
-        const way = stack && v.paths.route(stack.name, v.name, gas);
+        const way = stack && gas && v.paths.route(stack.name, v.name, gas);
         const dry = way?.slice(1, -1).reverse().map(n => v.other(n)?.kind).find(k => k === 'dryer' || k === 'bubbler' || k === 'scrubber') === 'dryer';
         if (dry) {
             const lasts = v.maybeQ('drying-time');

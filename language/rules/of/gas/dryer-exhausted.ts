@@ -16,7 +16,6 @@ export default defineRule({
         if (!v.said('mass') || v.word('desiccant') === 'none') return;
         const lasts = v.maybeQ('hours-to-full');
         const daily = v.the('routine')?.maybe('hours') ?? NaN;
-        if (!(lasts > 0) || !(daily > 0)) return;
         // `hours` is the share of the clock in which it runs.
         const untilFull = lasts / daily;
         const routine = v.the('routine')!;

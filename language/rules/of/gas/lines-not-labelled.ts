@@ -14,7 +14,6 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         const tubes = v.all('tube');
-        if (tubes.length < 2) return;
         const hydrogen = tubes.filter(t => only(t, 'hydrogen'));
         const oxygen = tubes.filter(t => only(t, 'oxygen'));
         for (const h of hydrogen) {

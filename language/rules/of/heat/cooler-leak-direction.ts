@@ -1,5 +1,6 @@
 import { show } from '../../../units/format.js';
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { stackGuards } from '../../guards.js';
 
 export default defineRule({
@@ -14,6 +15,7 @@ export default defineRule({
     check(v, tell) {
         // What is neither told by path nor by word may as well be a closed loop.
         if (v.word('sort') === 'fan' || v.word('sort') === 'fins' || v.word('sort') === 'none') return;
+        if (notGiven(v, 'water-side')) tell.cannotCheck(v, 'water-side', `whether lye can get from ${v.name} into drinking water`);
         const tapped = v.paths.mediaOf(v.name).has('water') && v.paths.before(v.name, 'water').includes('tap');
         if (v.says('water-side') === 'stated' || v.says('water-side') === 'like' ? v.word('water-side') !== 'mains' : !tapped) return;
         const water = v.maybe('water.pressure');

@@ -14,7 +14,6 @@ export default defineRule({
     under: ['stack-overheats'],
     on: 'stack',
     check(v, tell) {
-        if (!v.controls.sources().length) return;
         const lost = v.maybeQ('temperature-cooling-lost');
         const limit = v.num('max-temperature');
         if (!(lost > limit)) return;

@@ -24,9 +24,8 @@ export default defineRule({
         'practice, no source',
     on: 'stack',
     check(v, tell) {
-        const hot = v.result('steady-temperature');
+        const hot = v.result('steady-temperature')!;
         const limit = v.num('max-temperature');
-        if (!hot) return;
         const room = v.the('site')?.maybe('hottest') ?? 313.15;
         if (!(hot.value > Math.min(limit, 343.15))) {
             // Warmth feeds itself only after a rise in which the current has about doubled: cooler stacks need not be asked.

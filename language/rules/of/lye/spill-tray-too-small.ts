@@ -28,8 +28,7 @@ export default defineRule({
             });
             return;
         }
-        // Only what is told of both can be compared.
-        if (fill !== fill || trays.some(t => !t.said('volume'))) return;
+        // Only what is told of both can be compared: one tray of unknown size makes the sum unknown.
         const holds = trays.reduce((sum, t) => sum + t.maybe('volume'), 0);
         if (!(holds < 0.999 * OVER * fill)) return;
         tell({

@@ -22,7 +22,6 @@ export default defineRule({
         const height = new Map<string, number>();
         for (const row of rows) height.set(nameOf(row), row.get('at')?.number ?? NaN);
         const low = rows.filter(row => electric.has(v.other(nameOf(row))?.kind ?? ''));
-        if (!low.length) return;
         const high: { part: View; foot: number }[] = [...wet].flatMap(kind => v.all(kind)).map(part => ({ part, foot: footOf(part, height) })).filter(h => h.foot === h.foot);
         for (const row of low) {
             const name = nameOf(row);

@@ -16,7 +16,6 @@ export default defineRule({
     guardsLife: true,
     on: ['test', 'reading'],
     check(v, tell) {
-        if (!v.said('with')) return;
         const words = how(v);
         const size = Number(/(\d+(?:\.\d+)?)\s*L\b/.exec(words)?.[1] ?? NaN);
         if (!/\b(jar|bottle|bell glass|glass|bucket|over water|inverted)\b/i.test(words) || !(size > MOST)) return;

@@ -26,6 +26,7 @@ export default defineRule({
         const open = new Set([stack.name, ...v.paths.on('lye')]);
         if (!covers.some(n => open.has(n) || v.other(n)?.kind === 'column') || covers.some(n => separators.includes(n))) return;
         const point = stack.maybeQ('bubble-point');
+        if (point !== point && separators.length) tell.cannotCheck(v.the('separator')!, 'bubble-pressure', `whether ${v.name} strained the separators`);
         if (!(pressure > HALF * point)) return;
         const alone = /\b(alone|one side|only)\b/i.test(words);
         tell({

@@ -1,4 +1,5 @@
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { digits, show } from '../../../units/format.js';
 
 /** J, 50 bar L: above it a vessel that gives way throws its pieces. Common practice, no source. */
@@ -23,6 +24,7 @@ export default defineRule({
             if (vessel?.kind !== 'cylinder') continue;
             const rating = vessel.maybe('rating');
             const content = pressure * vessel.maybe('volume');
+            if (notGiven(vessel, 'volume') && !(pressure <= 1.001 * rating)) tell.cannotCheck(vessel, 'volume', `how much gas was pressed into ${vessel.name}`);
             if (!(content > ENERGETIC) || pressure <= 1.001 * rating) continue;
             tell({
                 at: v.at('pressure'),

@@ -11,7 +11,7 @@ export default defineRule({
     on: 'test',
     check(v, tell) {
         const gas = v.rows('with')[0]?.get('')?.text ?? '';
-        if (!/^(pure )?(hydrogen|h2)$/i.test(gas.trim()) || !(v.maybe('pressure') > 0)) return;
+        if (!/^(pure )?(hydrogen|h2)( (and|from)\b.*)?$/i.test(gas.trim()) || !(v.maybe('pressure') > 0)) return;
         tell({ at: v.at('with'), message: `${v.name} was done with hydrogen: a joint that fails is then a fire. Nitrogen first, hydrogen only in lines that passed.` });
     },
 });

@@ -13,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         if (!v.the('stack') || !v.said('bore')) return;
         const down = v.maybeQ('down-speed');
-        if (!(down > FASTEST_OF_FEW)) return;
+        if (!(down > FASTEST_OF_FEW)) return; // speed only
         const rise = v.maybeQ('fine-bubble-rise');
         if (!(down > rise)) return;
         const shared = v.the('link')?.word('shared');

@@ -16,7 +16,6 @@ export default defineRule({
         if (!separator || !v.said('level-change') || !v.names('covers').includes(separator.name)) return;
         const rate = v.maybeQ('level-rate');
         const pressure = v.maybe('pressure');
-        if (!(rate > 0)) return;
         const seeps = separator.said('permeability') ? v.maybeQ('seeping-rate') : NaN;
         const base = oldest(v.all('test').filter(t => t.name !== v.name && t.names('covers').includes(separator.name) && t.said('level-change') && t.maybe('pressure') > 0));
         const before = base && (base.word('date') ?? '') < (v.word('date') ?? '') ? base.maybeQ('level-rate') * pressure / base.maybe('pressure') : NaN;

@@ -31,7 +31,6 @@ export default defineRule({
         if (v.said('level-change') && !(pressure > 0 && v.maybe('lasted') > 0)) {
             tell({ at: v.at('level-change'), severity: 'hint', message: 'How hard it was pressed and how long is not said: this change of level cannot be compared with the next one.' });
         }
-        if (!(pressure > 0)) return;
         const head = stack.maybeQ('separator-head');
         const holds = separator.maybeQ('bubble-point');
         if (pressure > 0.5 * holds) {

@@ -9,8 +9,7 @@ export default defineRule({
     source: 'corrosion handbooks, from memory',
     on: 'stack',
     check(v, tell) {
-        const anode = v.word('anode-material') ?? v.word('plate.material');
-        if (!anode || v.says('plate') === 'assumed') return;
+        const anode = v.word('anode-material') ?? v.word('plate.material') ?? '';
         const dissolves = ['copper', 'brass', 'aluminium', 'zinc', 'galvanised', 'tin', 'lead', 'titanium', 'graphite'];
         const at = v.part.entries.has('anode-material') ? v.at('anode-material') : v.atSlot('plate.material');
         if (dissolves.includes(anode)) tell({ at, message: `${anode} does not last as the oxygen side of a plate in lye: it dissolves or goes blind. Nickel or nickel-plated steel does.` });

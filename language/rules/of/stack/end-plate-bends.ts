@@ -11,7 +11,6 @@ export default defineRule({
     under: ['gasket-under-compressed'],
     on: 'stack',
     check(v, tell) {
-        if (!v.said('end-board') || !v.said('tie-rods')) return;
         const left = v.maybeQ('gasket-squeeze-between');
         if (!(left < 0.1)) return;
         const bow = v.q('end-board-bow');

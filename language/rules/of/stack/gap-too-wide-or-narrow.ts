@@ -10,11 +10,10 @@ export default defineRule({
     source: 'Ohm; 1.5 to 6 mm for plates with a gap: common practice, no source',
     on: 'stack',
     check(v, tell) {
-        if (!v.said('gap')) return;
         const gap = v.maybe('gap');
         const open = v.says('electrode') !== 'assumed' && v.word('electrode') === 'mesh';
-        const lost = v.maybeQ('ohmic-voltage') + v.maybeQ('bubble-voltage', 0);
         if (gap > 0.006) {
+            const lost = v.maybeQ('ohmic-voltage') + v.maybeQ('bubble-voltage', 0);
             tell({ at: v.at('gap'), message: `${show(gap, 'mm')} on each side is wide${lost > 0 ? `: lye, bubbles and separator take ${show(lost, 'V', 2)} of every cell` : ''}. 2 to 4 mm lets the bubbles rise and takes far less.` });
         } else if (gap > 0.0002 && gap < 0.0015 && !open) {
             tell({ at: v.at('gap'), message: `${show(gap, 'mm')} on each side is narrow for a plate with a gap: bubbles bridge it and stay. 1.5 mm or more lets them rise; or press a mesh onto the separator (0 mm).` });

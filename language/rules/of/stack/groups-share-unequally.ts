@@ -13,7 +13,7 @@ export default defineRule({
     source: 'Kirchhoff with the curve of the stack; a quarter above the mean: common practice, no source',
     on: 'stack',
     check(v, tell) {
-        if (!(v.maybe('groups', 1) > 1)) return;
+        if (!(v.maybe('groups', 1) > 1)) return; // speed only
         const share = v.maybeQ('group-share');
         if (!(share > TOLD)) return;
         const stated = v.said('better-group');

@@ -10,7 +10,7 @@ export default defineRule({
     source: 'Ohm; 1 A/mm² of bolted contact and 50 mV: common practice, no source',
     on: 'stack',
     check(v, tell) {
-        if (!v.said('stud')) return;
+        if (!v.said('stud')) return; // speed only
         const density = v.maybeQ('terminal-density');
         const drop = v.maybeQ('end-plate-drop');
         if (density > 1e6) {

@@ -1,3 +1,4 @@
+import { how } from '../../records.js';
 import { defineRule } from '../../define.js';
 
 export default defineRule({
@@ -11,8 +12,7 @@ export default defineRule({
     check(v, tell) {
         const anode = v.word('anode-material') ?? v.word('plate.material') ?? '';
         if (!/^stainless/.test(anode)) return;
-        const tested = v.all('test').some(t => /chrom/i.test(`${t.name} ${t.word('with') ?? ''} ${t.word('note') ?? ''}`));
-        if (tested) return;
+        if (v.all('test').some(t => /chrom/i.test(`${t.name} ${how(t)}`))) return;
         tell({ at: v.part.entries.has('anode-material') ? v.at('anode-material') : v.atSlot('plate.material'), message: 'Stainless plates that make oxygen can put chromate into the lye: treat it as poisonous until a chromium test says otherwise.' });
     },
 });

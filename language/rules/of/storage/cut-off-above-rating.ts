@@ -16,11 +16,10 @@ export default defineRule({
         const devices = v.controls.sensing(`${v.name}.pressure`);
         for (const s of devices) {
             const key = s.kind === 'switch' ? (['breaks', 'makes'].find(k => s.word(`${k}.side`) === 'above')) : s.word('trips.side') === 'above' ? 'trips' : undefined;
-            if (!key) continue;
             const nominal = s.maybe(`${key}.value`);
             const bound = s.bounds(`${key}.value`).high;
             const high = bound > nominal ? bound : nominal * (1 + s.maybe('tolerance', 0.05));
-            if (!(high > rating * 1.0001)) continue;
+            if (!key || !(high > rating * 1.0001)) continue;
             const lower = Math.floor(0.85 * rating / 10000) * 10000;
             const spread = bound > nominal ? ` ± ${show(bound - nominal, 'bar')}` : '';
             tell({

@@ -13,7 +13,6 @@ export default defineRule({
     guardsLife: true,
     on: 'regulator',
     check(v, tell) {
-        if (!v.paths.mediaOf(v.name).has('hydrogen')) return;
         const store = v.all('cylinder').find(c => v.paths.route(c.name, v.name, 'hydrogen'));
         if (!store || v.maybe('has-relief') > 0) return;
         const after = v.paths.after(v.name, 'hydrogen').map(n => v.other(n)).filter((p): p is View => !!p);

@@ -1,4 +1,5 @@
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { materials } from '../../../vocabulary/materials.js';
 import { oxygenDuty } from '../../oxygen.js';
 
@@ -19,6 +20,7 @@ export default defineRule({
             return;
         }
         const name = v.word('material') ?? '';
+        if (notGiven(v, 'material')) tell.cannotCheck(v, 'material', `whether ${v.name} burns in oxygen`);
         const fit = materials.get(name)?.oxygen;
         // Behind a regulator hoses of rubber are made for oxygen; what its maker names decides there.
         if (fit !== 'no' && name !== 'aluminium' && !(fit === 'poor' && duty === 'pressed')) return;

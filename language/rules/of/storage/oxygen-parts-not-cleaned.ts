@@ -18,7 +18,6 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         const parts = v.paths.on('oxygen').map(n => v.other(n)).filter((p): p is View => !!p && cleaned.has(p.kind) && ['pressed', 'reduced'].includes(oxygenDuty(p) ?? ''));
-        if (!parts.length) return;
         const done = [...v.all('service'), ...v.all('test')].filter(r => /clean|grease|\boil/i.test(`${r.given('what').facts.get('')?.text ?? ''} ${r.given('with').facts.get('')?.text ?? ''}`));
         const left = parts.filter(p => !done.some(r => covers(r, p.name)));
         if (!left.length) return;

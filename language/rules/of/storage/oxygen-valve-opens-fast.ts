@@ -1,4 +1,5 @@
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { oxygenDuty } from '../../oxygen.js';
 
 export default defineRule({
@@ -11,7 +12,9 @@ export default defineRule({
     guardsLife: true,
     on: 'valve',
     check(v, tell) {
-        if (oxygenDuty(v) !== 'pressed' || (v.word('sort') ?? 'hand') === 'hand') return;
+        if (oxygenDuty(v) !== 'pressed') return;
+        if (notGiven(v, 'sort')) tell.cannotCheck(v, 'sort', `whether ${v.name} opens at once onto oxygen`);
+        if ((v.word('sort') ?? 'hand') === 'hand') return;
         tell({ at: v.at('sort'), message: `${v.name} opens at once onto oxygen under pressure: what it rams against gets hot enough to burn. A hand valve with a screw, opened slowly, belongs there.` });
     },
 });

@@ -1,5 +1,6 @@
 import { defined, setValue } from '../../fixes.js';
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { show } from '../../../units/format.js';
 import type { View } from '../../../quantities/view.js';
 
@@ -24,6 +25,8 @@ export default defineRule({
         if (!v.paths.mediaOf(v.name).has('hydrogen')) return;
         const set = v.maybe('set');
         const flow = v.maybeQ('capacity-hydrogen');
+        // Straight into the open no pipe holds anything back.
+        if (flow > 0 && notGiven(v, 'outlet') && v.paths.from(v.name, 'hydrogen').some(l => v.other(l.to.name))) tell.cannotCheck(v, 'outlet', `whether the pipe behind ${v.name} holds back what it lets go`);
         for (const [key, quantity, share, where] of [['outlet', 'back-pressure', 0.1, 'behind'], ['inlet', 'inlet-loss', 0.03, 'before']] as const) {
             const drop = v.maybeQ(quantity);
             if (!(drop > share * set)) continue;

@@ -13,7 +13,6 @@ export default defineRule({
         if (!(v.maybeQ('pressure-volume') > 2500)) return;
         const chem = v.maybeQ('stored-energy');
         const burst = v.maybeQ('burst-energy');
-        if (!(chem > 0)) return;
         tell({ at: v.at('volume'), message: `Full it holds ${show(v.q('stored-gas'), 'NL')}: ${show(chem, 'MJ', 2)} when burnt, ${show(burst, 'kJ', 2)} if it bursts. From 25 bar L on, pressure equipment law asks more.` });
     },
 });

@@ -20,6 +20,7 @@ export default defineRule({
         const cold = site?.said('coldest') ? site.maybe('coldest') : NaN;
         const before = v.paths.before(v.name, gas).map(n => v.other(n)).filter((p): p is View => !!p);
         const moist = before.some(p => p.kind === 'stack') && !before.some(p => p.kind === 'dryer');
+        if (site && cold !== cold && moist && !(v.maybe('slope') > 0)) tell.cannotCheck(site, 'coldest', `whether ${v.name} freezes shut`);
         if (cold < 273.15 && moist && !(v.maybe('slope') > 0)) {
             tell({
                 at: v.at('slope'), severity: missing(tell, 'warning'), message: `Moist ${gas} leaves by ${v.name}, whose pipe ${v.said('slope') ? 'does not fall back to a drain' : 'is not said to fall back to a drain'}; at ${show(cold, '°C')} the water in it freezes and shuts it.`,

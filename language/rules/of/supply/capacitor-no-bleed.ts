@@ -43,11 +43,10 @@ export default defineRule({
             }
             return;
         }
-        if (v.says('bleed') === 'unknown') return;
         tell({
             at: v.part.entries.has('bleed') ? v.at('bleed') : v.at('capacitance'),
-            message: `${show(capacitance, 'mF')} at ${show(crest, 'V')} hold ${show(energy, 'J')} with the stack unplugged, and nothing ` +
-                `empties it.${hint}`,
+            message: `${show(capacitance, 'mF')} at ${show(crest, 'V')} hold ${show(energy, 'J')} with the stack unplugged, and ` +
+                `${v.says('bleed') === 'unknown' ? 'whether anything empties it is not known' : 'nothing empties it'}.${hint}`,
             fixes,
         });
     },

@@ -11,7 +11,7 @@ export default defineRule({
     under: ['ac-through-stack', 'capacitor-ripple-overload'],
     on: 'stack',
     check(v, tell) {
-        if (!(v.maybe('cells') > 0) || !(v.the('rectifier') || v.the('transformer') || v.the('supply')?.said('form-factor'))) return;
+        if (!(v.maybe('cells') > 0) || !(v.the('rectifier') || v.the('transformer') || v.the('supply')?.said('form-factor'))) return; // speed only
         const loss = v.maybeQ('ripple-loss');
         if (!(loss > 0.03)) return;
         const supply = v.the('supply');

@@ -16,9 +16,8 @@ export default defineRule({
         for (const cell of v.all('fuel-cell')) {
             const entry = v.part.entries.get(`${cell.name}.round-trip`);
             const said = entry && tell.workings.amountOf(entry)?.si;
-            if (!entry || said === undefined) continue;
             const most = cell.maybeQ('round-trip');
-            if (said > 1.05 * most || said > BEST) tell({ at: entry.span, severity: said >= 1 ? 'error' : 'warning', message: `${digits(100 * said, 3)} % of the current is said to come back; ${most === most ? `supply, stack and fuel cell leave ${digits(100 * most, 2)} %` : `${digits(100 * BEST)} % is a best case`}.` });
+            if (entry && said !== undefined && (said > 1.05 * most || said > BEST)) tell({ at: entry.span, severity: said >= 1 ? 'error' : 'warning', message: `${digits(100 * said, 3)} % of the current is said to come back; ${most === most ? `supply, stack and fuel cell leave ${digits(100 * most, 2)} %` : `${digits(100 * BEST)} % is a best case`}.` });
         }
     },
 });

@@ -1,4 +1,5 @@
 import { defineRule } from '../../define.js';
+import { notGiven } from '../../stage.js';
 import { show } from '../../../units/format.js';
 
 /** Speed at the tip over that of the flame that keeps it out while the flow dips. Common practice, no source. */
@@ -16,6 +17,7 @@ export default defineRule({
     check(v, tell) {
         const sort = v.word('sort');
         if (sort !== 'torch-common-duct' && sort !== 'premix') return;
+        for (const key of ['tip', 'flow']) if (notGiven(v, key)) tell.cannotCheck(v, key, `whether the flame runs back into ${v.name}`);
         const speed = v.maybeQ('tip-speed');
         const flame = v.q('flame-speed');
         if (!(speed < FASTER * flame)) return;

@@ -14,7 +14,6 @@ export default defineRule({
         const own = v.maybe('pressure');
         const purpose = v.the('purpose');
         const need = own === own ? own : purpose?.maybe('use-pressure') ?? NaN;
-        if (!(need > 0)) return;
         for (const name of v.paths.before(v.name, 'hydrogen')) {
             const vessel = v.other(name);
             // What presses, or holds pressure, decides by itself.

@@ -1,4 +1,6 @@
 import { defineRule } from '../../define.js';
+import { isIndoors, stores } from '../../place.js';
+import { notGiven } from '../../stage.js';
 
 export default defineRule({
     name: 'box-traps-hydrogen',
@@ -10,7 +12,7 @@ export default defineRule({
     guardsLife: true,
     on: 'rig',
     check(v, tell) {
-        if (!v.said('boxes-over-gas')) return;
+        if (notGiven(v, 'boxes-over-gas') && isIndoors(v) === true && v.the('stack') && stores(v).length) tell.cannotCheck(v, 'boxes-over-gas', 'whether a box over the gas traps it');
         const entry = v.part.entries.get('boxes-over-gas');
         for (const row of v.rows('boxes-over-gas')) {
             const vents = row.get('vents');

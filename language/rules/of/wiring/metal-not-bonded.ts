@@ -17,7 +17,6 @@ export default defineRule({
         }
         const line = v.paths.on('hydrogen');
         const metal = [...v.all('compressor'), ...v.all('cylinder')].filter(p => line.includes(p.name));
-        if (!metal.length) return;
         const named = v.rows('bonded').map(r => r.get('')?.text ?? '');
         if (named.some(n => /^(all|everything)\b/i.test(n))) return;
         const bare = metal.filter(p => !named.some(n => n.includes(p.name) || n.includes(p.kind) || (p.kind === 'cylinder' && /\b(tank|bottle|vessel|store)\b/.test(n))));

@@ -1,4 +1,6 @@
 import { defineRule } from '../../define.js';
+import { isIndoors, stores } from '../../place.js';
+import { notGiven } from '../../stage.js';
 import { show } from '../../../units/format.js';
 
 /** m under the highest point. Common practice, no source. */
@@ -15,7 +17,8 @@ export default defineRule({
     on: 'rig',
     check(v, tell) {
         const place = v.word('place');
-        if (!v.said('high-zone-fittings') || !place || place === 'outdoors' || !v.the('stack')) return;
+        if (!place || place === 'outdoors' || !v.the('stack')) return;
+        if (notGiven(v, 'high-zone-fittings') && isIndoors(v) === true && stores(v).length) tell.cannotCheck(v, 'high-zone-fittings', 'whether something that sparks hangs where hydrogen gathers');
         const entry = v.part.entries.get('high-zone-fittings');
         const top = v.maybe('high-point');
         for (const row of v.rows('high-zone-fittings')) {
