@@ -15,7 +15,7 @@ export default defineRule({
         const cold = v.maybeQ('current-cold');
         const usual = v.maybeQ('current');
         const site = v.the('site');
-        if (!(cold < 0.7 * usual) || !site) return;
+        if (!site || !tell.fallsShort(cold, 0.7 * usual, 'A', v, 'cells')) return;
         tell({
             at: v.the('supply')?.said('voltage') ? v.the('supply')!.at('voltage') : v.at('cells'),
             related: site.said('coldest') ? [{ span: site.at('coldest'), message: 'the coldest' }] : [],

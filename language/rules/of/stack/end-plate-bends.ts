@@ -13,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         if (!v.said('end-board') || !v.said('tie-rods')) return;
         const left = v.maybeQ('gasket-squeeze-between');
-        if (!(left < 0.1)) return;
+        if (!tell.fallsShort(left, 0.1, '%', v, 'end-board')) return;
         const bow = v.q('end-board-bow');
         tell({
             at: v.at('end-board'),

@@ -16,7 +16,7 @@ export default defineRule({
         const current = v.maybeQ('current');
         if (!source || source.limited) return;
         const loaded = source.kind === 'pulses' ? source.open : source.open - source.resistance * (current > 0 ? current : 0);
-        if (!(loaded > 2.5 * cells)) return;
+        if (!tell.exceeds(loaded, 2.5 * cells, 'V', v, 'cells')) return;
         tell({
             at: v.other(source.part)?.at('voltage') ?? v.at('cells'),
             message: `${show(loaded, 'V')} on ${digits(cells)} cells is ${show(loaded / cells, 'V')} each, and nothing limits the current${current > 0 ? `: about ${show(current, 'A')} would flow` : ''}.`,

@@ -16,7 +16,7 @@ export default defineRule({
         const smallest = Math.min(...fuses.map(f => f.maybe('rating', Infinity)));
         const supply = v.the('supply');
         const limited = (supply?.maybe('current-limit', Infinity) ?? Infinity) <= bears;
-        if (smallest > 1.25 * bears && smallest < Infinity) {
+        if (smallest < Infinity && tell.exceeds(smallest, 1.25 * bears, 'A', v, 'section')) {
             const f = fuses.find(x => x.maybe('rating') === smallest)!;
             tell({ at: v.at('section'), message: `${show(v.num('section'), 'mm2')} bears about ${show(bears, 'A', 2)}; the fuse before it lets ${show(smallest, 'A')} pass.`, related: [{ span: f.at('rating'), message: 'the fuse' }] });
         } else if (!fuses.length && !limited && (v.the('battery') || v.the('transformer'))) {
