@@ -46,9 +46,9 @@ export function numbersText(workings: Workings, near: readonly Near[], all: bool
     if (unknown && !all) out.push('', s.quiet(unknown));
     if (near.length) {
         const places = Math.max(...near.map(n => nearPlace(n).length)) + 2;
-        const texts = Math.max(...near.map(n => nearText(n).length)) + 2;
+        const rules = Math.max(...near.map(n => n.rule.length)) + 2;
         out.push('', s.strong('Near a limit'));
-        for (const n of near) out.push(`  ${nearPlace(n).padEnd(places)}${nearText(n).padEnd(texts)}${s.quiet(n.rule)}`);
+        for (const n of near) out.push(`  ${nearPlace(n).padEnd(places)}${s.quiet(n.rule.padEnd(rules))}${nearText(n)}`);
     }
     const assumed = assumptionRows(workings);
     if (assumed.length) {

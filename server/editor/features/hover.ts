@@ -171,8 +171,11 @@ function aboutPart(analysis: Analysis, part: Part): string {
     if (assumed.length) lines.push(`*Assumed:* ${assumed.slice(0, 6).map(a => `${a.key} ${a.value}`).join(', ')}${more}`);
     return lines.join('\n\n');
 }
-function nearLines(near: readonly Near[], withPlace: boolean): string {
-    return near.slice(0, MOST_NEAR).map(n => `*Near a limit:* ${withPlace && n.key ? `${nearPlace(n)} ` : ''}${nearText(n)} (${n.rule})`).join('  \n');
+function nearLines(near: readonly Near[], ofPart: boolean): string {
+    return near.slice(0, MOST_NEAR).map(n => {
+        const [place, over] = ofPart ? [n.key ? `${nearPlace(n)}, ` : '', ''] : ['', ` Beyond it: ${ruleNamed(n.rule)?.summary ?? ''}`];
+        return `*Near a limit* (${place}${n.rule}): ${nearText(n)}.${over}`;
+    }).join('  \n');
 }
 /** What stands after a point: a quantity, a property, something that is sensed. */
 function aboutName(analysis: Analysis, page: Page, part: Part, name: string): string | undefined {
