@@ -8,6 +8,7 @@ export default defineRule({
     summary: 'The arrestor takes more pressure than the gas before it has.',
     why: 'Nothing flows, and then people take the arrestor out.',
     source: 'makers\' curves; typical drops of 1 kPa to 10 kPa, from memory',
+    under: ['gasometer-head'],
     on: 'arrestor',
     check(v, tell) {
         const drop = v.maybe('drop.drop');

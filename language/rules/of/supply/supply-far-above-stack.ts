@@ -15,7 +15,8 @@ export default defineRule({
         const cells = v.num('cells');
         const current = v.maybeQ('current');
         if (!source || source.limited) return;
-        const loaded = source.kind === 'pulses' ? source.open : source.open - source.resistance * (current > 0 ? current : 0);
+        // The crest of a pulse tells nothing by itself: what is above the cells lasts a part of each period, and the winding takes it.
+        const loaded = source.kind === 'pulses' ? v.maybeQ('voltage', source.open) : source.open - source.resistance * (current > 0 ? current : 0);
         if (!tell.exceeds(loaded, 2.5 * cells, 'V', v, 'cells')) return;
         tell({
             at: v.other(source.part)?.at('voltage') ?? v.at('cells'),

@@ -1,3 +1,4 @@
+import type { View } from '../../../quantities/view.js';
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
 
@@ -12,7 +13,9 @@ export default defineRule({
     on: 'leads',
     check(v, tell) {
         const bears = v.q('ampacity');
-        const fuses = v.all('fuse');
+        // Behind a converter another current flows: the fuse before it does not guard this cable.
+        const apart = (f: View) => v.paths.between(f.name, v.name, 'current').some(n => ['supply', 'transformer', 'charger'].includes(v.other(n)?.kind ?? ''));
+        const fuses = v.all('fuse').filter(f => !apart(f));
         const smallest = Math.min(...fuses.map(f => f.maybe('rating', Infinity)));
         const supply = v.the('supply');
         const limited = (supply?.maybe('current-limit', Infinity) ?? Infinity) <= bears;
