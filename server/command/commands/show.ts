@@ -12,7 +12,7 @@ const DEPTH = 4;
 
 const show: Command = {
     name: 'show',
-    summary: 'Shows the numbers of a rig, part by part, and what was assumed for them.',
+    summary: 'Shows the numbers of a rig, part by part, what is near a limit, and what was assumed.',
     args: 'FILE',
     most: 1,
     options: {
