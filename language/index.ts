@@ -13,6 +13,7 @@ import { readPage, ValueStore } from './rig/read-page.js';
 import type { Fix, Page, Rig } from './rig/rig.js';
 import type { Finding } from './rules/define.js';
 import { judge } from './rules/judge.js';
+import type { Near } from './rules/near.js';
 
 export interface AnalyseOptions {
     /** ISO date; rules about dates are silent without it. */
@@ -26,6 +27,8 @@ export interface Analysis {
     readonly workings: Workings;
     /** Of all files of the rig, in the order of file and place. */
     readonly findings: readonly Finding[];
+    /** Close to a limit and not over it, the nearest first. */
+    readonly near: readonly Near[];
     /** Every file that was asked for, found or not: when one of them changes, this is old. */
     readonly files: readonly string[];
 }
@@ -64,8 +67,8 @@ export class Analyst {
         const workings = new Workings(rig, memory);
         workings.workOutAll();
         if (!rig.isLibrary && root.sort === 'rig') workings.problems.push(...checkNames(workings));
-        const findings = judge(workings, options);
-        return { rig, workings, findings, files: [...files] };
+        const { findings, near } = judge(workings, options);
+        return { rig, workings, findings, near, files: [...files] };
     }
     forget(file: string): void {
         this.pages.delete(file);
@@ -113,5 +116,5 @@ export class Trials {
     }
 }
 
-export type { Finding, Fix, Page, Rig };
+export type { Finding, Fix, Near, Page, Rig };
 export { Workings };

@@ -39,7 +39,7 @@ export default defineRule({
     on: 'stack',
     check(stack, tell) {
         const value = stack.q('volts-per-cell');
-        if (!(value > 3)) return;
+        if (!tell.exceeds(value, 3, 'V', stack, 'cells')) return;
         tell({ at: stack.at('cells'), message: \`\${show(value, 'V')} a cell is above 3 V.\` });
     },
 });

@@ -105,9 +105,8 @@ export class View {
         return this.workings.rows(this.own, key);
     }
     /** Names in a list of parts or conditions. */
-    names(key: string): string[] {
-        const rows = this.rows(key);
-        return !rows.length ? [] : rows.flatMap(r => [...r.values()].flatMap(f => f.condition ? f.condition.of.map(c => c.names.join('.')) : f.names ? [f.names.join('.')] : f.word ? [f.word] : []));
+    names(key: string): readonly string[] {
+        return this.workings.names(this.own, key);
     }
 
     /** Air pressure at the site, Pa: stated, or by its height above the sea. */

@@ -26,6 +26,8 @@ export interface Given {
     readonly property: Property | undefined;
     readonly facts: Facts;
     readonly rows: readonly Facts[];
+    /** The names in its rows, once somebody asked for them. */
+    names?: readonly string[];
     /** Where it is written, here or in the part it is like. */
     readonly entry?: Entry;
     /** The part whose text it is, for 'like'. */
@@ -267,13 +269,13 @@ export class Workings {
 
     given(part: Part, key: string): Given {
         const work = this.workOf(part);
-        // Much is asked of parts that cannot say it: nothing is kept for those.
-        if (part.kind && !part.base && part.kind.properties[key] === undefined && !part.entries.has(key)) {
-            if (this.reads) this.noteText(part);
-            return nothingGiven;
-        }
         let g = work?.givens?.get(key);
         if (!g) {
+            // Much is asked of parts that cannot say it: nothing is kept for those.
+            if (part.kind && !part.base && part.kind.properties[key] === undefined && !part.entries.has(key)) {
+                if (this.reads) this.noteText(part);
+                return nothingGiven;
+            }
             g = this.unnoted(() => (this.supposed ? this.supposedGiven(part, key) : this.findGiven(part, key)));
             if (work) (work.givens ??= new Map()).set(key, g);
         }
@@ -453,6 +455,11 @@ export class Workings {
     }
     rows(part: Part, key: string): readonly Facts[] {
         return this.given(part, key).rows;
+    }
+    /** Names in a list of parts or conditions: made once, since many rules look for a part in the lists of all records. */
+    names(part: Part, key: string): readonly string[] {
+        const given = this.given(part, key);
+        return given.rows.length ? (given.names ??= namesIn(given.rows)) : none;
     }
     /** Notes a value that was read by other means than `number`: a size as an area. */
     noteValue(part: Part, key: string, value: number): void {
@@ -749,6 +756,17 @@ export class Workings {
     }
 }
 
+function namesIn(rows: readonly Facts[]): readonly string[] {
+    const names: string[] = [];
+    for (const row of rows) {
+        for (const f of row.values()) {
+            if (f.condition) for (const c of f.condition.of) names.push(c.names.join('.'));
+            else if (f.names) names.push(f.names.join('.'));
+            else if (f.word) names.push(f.word);
+        }
+    }
+    return names;
+}
 function undefinedName(node: { names: readonly string[]; start: number; end: number }, name: string, candidates: Iterable<string>): Worked {
     const near = nearest(name, candidates);
     return {

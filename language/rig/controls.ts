@@ -162,9 +162,12 @@ export class Controls {
         return (this.found.stackStoppers ??= new Set(this.sources().flatMap(source => [...this.stoppers(source.name)])));
     }
     /** Switches, trips, analysers and detectors that sense a quantity: 'bag.volume'. */
-    sensing(quantity: string, kinds: readonly string[] = ['switch', 'trip', 'analyser', 'detector', 'sensor']): View[] {
+    sensing(quantity: string, kinds?: readonly string[]): View[] {
         this.found.sensors ??= this.workings.unnoted(() => this.findSensors());
-        return this.viewsOf(this.found.sensors.get(quantity) ?? []).filter(v => kinds.includes(v.kind));
+        const names = this.found.sensors.get(quantity);
+        if (!names) return [];
+        const views = this.viewsOf(names);
+        return kinds ? views.filter(v => kinds.includes(v.kind)) : views;
     }
     private viewsOf(names: readonly string[]): View[] {
         return names.map(n => this.workings.viewOf(n)).filter((v): v is View => !!v);

@@ -51,6 +51,13 @@ export interface Telling {
 }
 export interface Tell {
     (telling: Telling): void;
+    /**
+     * Whether a number is over its limit. Within a tenth below, that is noted (`near.ts`), so ask it last: where it says yes, tell.
+     * `unit` as it is shown; `at` and `key` are where the number can be mended.
+     */
+    exceeds(number: number, limit: number, unit: string, at: View, key?: string): boolean;
+    /** The same for a limit that is a least. */
+    fallsShort(number: number, limit: number, unit: string, at: View, key?: string): boolean;
     /** A life-guarding check that lacks an input: `what` completes 'cannot check …'. */
     cannotCheck(v: View, key: string, what: string): void;
     /** Date given from outside, or undefined. ISO. */

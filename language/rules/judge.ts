@@ -7,6 +7,7 @@ import { guessesIn, type Workings } from '../quantities/workings.js';
 import { stages, type Allowance, type Level, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
 import type { Finding, Rule, Severity, Tell, Telling } from './define.js';
 import { allRules, ruleNamed } from './index.js';
+import { NEAR, nearest as nearestOf, standing, type Near } from './near.js';
 
 export interface JudgeOptions {
     /** Date given from outside; rules about dates are silent without it. */
@@ -16,10 +17,17 @@ export interface JudgeOptions {
     readonly clock?: () => number;
 }
 
-/** All findings of a rig, in the order of the text. */
-export function judge(workings: Workings, options: JudgeOptions = {}): Finding[] {
+export interface Judgement {
+    /** In the order of the text. */
+    readonly findings: Finding[];
+    /** What is within a tenth of a limit and not over it, the nearest first. */
+    readonly near: readonly Near[];
+}
+/** All findings of a rig. */
+export function judge(workings: Workings, options: JudgeOptions = {}): Judgement {
     const { rig } = workings;
     const findings: Finding[] = [];
+    const near: Near[] = [];
     for (const page of rig.pages) for (const p of page.problems) findings.push(fromProblem(p));
     for (const p of rig.problems) findings.push(fromProblem(p));
 
@@ -42,6 +50,7 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Finding[]
                 for (const l of answer.lacking) lacking.push(l);
                 spoke ||= answer.spoke;
                 for (const t of answer.told) findings.push(fromTelling(rule, t, answer.rests));
+                for (const n of answer.near) near.push(n);
             }
             if (early && spoke) toDo.push(rule);
             if (from !== undefined) options.times!.set(rule.name, (options.times!.get(rule.name) ?? 0) + options.clock!() - from);
@@ -55,10 +64,15 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Finding[]
     for (const p of workings.problems) findings.push(fromProblem(p));
     if (rig.pages[0]?.sort === 'page' && mayJudge === false && !rig.isLibrary) dropForeignNames(findings);
 
-    // Permissions first: what is turned down must not go on hiding its consequences.
+    // Permissions first: what is turned down must not go on hiding its consequences. Then one finding per cause: consequences are
+    // left out while their cause is told.
     const once = distinct(findings);
-    const kept = fold(mayJudge ? permissions(rig, once, options.today) : once);
-    return kept.sort((a, b) => (a.span.file < b.span.file ? -1 : a.span.file > b.span.file ? 1 : 0) || a.span.start - b.span.start || rank(a.severity) - rank(b.severity) || (a.rule < b.rule ? -1 : 1));
+    const allowed = mayJudge ? permissions(rig, once, options.today) : once;
+    const fired = new Set(allowed.map(f => f.rule));
+    const isConsequence = (rule: string) => !!ruleNamed(rule)?.under?.some(cause => fired.has(cause));
+    const leftOut = (n: Near) => rig.allows.some(a => a.rule === n.rule && a.level === 'nothing' && (!a.on || a.on.name === n.part));
+    const kept = allowed.filter(f => !isConsequence(f.rule)).sort((a, b) => (a.span.file < b.span.file ? -1 : a.span.file > b.span.file ? 1 : 0) || a.span.start - b.span.start || rank(a.severity) - rank(b.severity) || (a.rule < b.rule ? -1 : 1));
+    return { findings: kept, near: nearestOf(near.filter(n => !isConsequence(n.rule) && !leftOut(n))) };
 }
 const rank = (s: Severity) => (s === 'error' ? 0 : s === 'warning' ? 1 : 2);
 
@@ -73,6 +87,7 @@ interface Answer {
     readonly spoke: boolean;
     readonly told: readonly Telling[];
     readonly lacking: readonly Lack[];
+    readonly near: readonly Near[];
     /** Assumed values that it rests on. */
     readonly rests: readonly string[];
 }
@@ -88,19 +103,31 @@ type KeptAnswers = Map<Rule, Map<string, KeptAnswer>>;
 class Listener {
     private told: Telling[] = [];
     private lacking: Lack[] = [];
+    private near: Near[] = [];
+    private rule = '';
     private readonly tell: Tell;
     constructor(readonly workings: Workings, today: string | undefined, reached: (stage: Stage) => boolean) {
         // Plain fields only: an accessor of its own would make the engine keep every reading until its next full collection.
         this.tell = Object.assign((t: Telling) => void this.told.push(t), {
+            exceeds: (number: number, limit: number, unit: string, at: View, key?: string) => this.over(number, limit, unit, 'at most', at, key),
+            fallsShort: (number: number, limit: number, unit: string, at: View, key?: string) => this.over(number, limit, unit, 'at least', at, key),
             cannotCheck: (v: View, key: string, what: string) => void this.lacking.push({ part: v.name, key, what }),
             today, stage: workings.rig.stage, reached, workings,
         }) as Tell;
     }
-    listen(rule: Rule, v: View): { told: Telling[]; lacking: Lack[] } {
+    private over(number: number, limit: number, unit: string, side: Near['side'], at: View, key: string | undefined): boolean {
+        const { over, left } = standing(number, limit, unit, side);
+        // The last bit of a sum is no difference.
+        if (!over && left <= NEAR * (1 + 1e-9)) this.near.push({ rule: this.rule, part: at.name, key, number, limit, unit, side, left });
+        return over;
+    }
+    listen(rule: Rule, v: View): Pick<Answer, 'told' | 'lacking' | 'near'> {
         this.told = [];
         this.lacking = [];
+        this.near = [];
+        this.rule = rule.name;
         rule.check!(v, this.tell);
-        return { told: this.told, lacking: this.lacking };
+        return { told: this.told, lacking: this.lacking, near: this.near };
     }
 }
 
@@ -124,12 +151,13 @@ function ask(rule: Rule, v: View, listener: Listener, before: KeptAnswers | unde
     if (same && (early || !last.spoke)) return last;
     // Places move with every edit: of what was told only that something was is kept.
     if (same) return { ...last, told: listener.listen(rule, v).told };
-    const { value: { told, lacking }, reads } = workings.noting(() => listener.listen(rule, v));
+    const { value: { told, lacking, near: noted }, reads } = workings.noting(() => listener.listen(rule, v));
     const spoke = told.length > 0;
+    const near = early ? [] : noted;
     // Rules decide by what they read and nothing else: the few that spoke are asked again, to see what they rest on.
     const rests = early || !spoke ? [] : guessesIn(workings.watch(() => listener.listen(rule, v)).inputs);
-    if (reads && byPart) byPart.set(v.name, { spoke, told: [], lacking, rests, kind: v.kind, reads, at: workings.revision });
-    return { spoke, told: early ? [] : told, lacking, rests };
+    if (reads && byPart) byPart.set(v.name, { spoke, told: [], lacking, near, rests, kind: v.kind, reads, at: workings.revision });
+    return { spoke, told: early ? [] : told, lacking, near, rests };
 }
 
 /** Whether the rule of a finding tells something at the same place of a rig that differs by a supposition. */
@@ -211,11 +239,6 @@ function distinct(findings: readonly Finding[]): Finding[] {
         seen.add(key);
         return true;
     });
-}
-/** One finding per cause: consequences are left out while their cause is told. */
-function fold(findings: readonly Finding[]): Finding[] {
-    const fired = new Set(findings.map(f => f.rule));
-    return findings.filter(f => !ruleNamed(f.rule)?.under?.some(cause => fired.has(cause)));
 }
 
 /** Told by the judge itself and still open to a permission. What tells of permissions is not: a danger would vanish without trace. */

@@ -123,7 +123,7 @@ function hasMeaning(look: Name, quantity: string): boolean {
 }
 /** Looks at a rig in all its corners. */
 export function cornersOf(workings: Workings, options: JudgeOptions = {}): Corners {
-    const before = judge(new Workings(workings.rig, undefined, workings.supposed), options);
+    const before = judge(new Workings(workings.rig, undefined, workings.supposed), options).findings;
     const there: (Workings | undefined)[] = [];
     const looked: Look[] = [];
     const corners: Corner[] = [];
@@ -138,7 +138,7 @@ export function cornersOf(workings: Workings, options: JudgeOptions = {}): Corne
         }
         const w = new Workings(workings.rig, undefined, supposed);
         there.push(w);
-        corners.push({ name: look.name, meaning: look.meaning, breaks: look.name === 'as described' ? [] : newly(before, judge(w, options)) });
+        corners.push({ name: look.name, meaning: look.meaning, breaks: look.name === 'as described' ? [] : newly(before, judge(w, options).findings) });
     }
     const table = lines.flatMap(line => {
         const parts = workings.livePartsOf(line.kind);

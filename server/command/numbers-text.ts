@@ -2,6 +2,7 @@
 import type { Result, Workings } from '../../language/quantities/workings.js';
 import { assumptionRows, resultsOf } from '../../language/reference/quantities.js';
 import { showResult, showSpread } from '../../language/reference/values.js';
+import { nearPlace, nearText, type Near } from '../../language/rules/near.js';
 import type { Styles } from './style.js';
 import { caution, many } from './words.js';
 
@@ -17,7 +18,7 @@ const isKey = ({ quantity }: Result) => quantity.shownAt !== undefined || keyNum
 const isKnown = (r: Result) => r.value === r.value;
 
 /** @param all every quantity, the unknown ones too */
-export function numbersText(workings: Workings, all: boolean, s: Styles): string {
+export function numbersText(workings: Workings, near: readonly Near[], all: boolean, s: Styles): string {
     const { rig } = workings;
     const results = resultsOf(workings);
     const shown = results.filter(r => all || (isKnown(r) && isKey(r)));
@@ -43,6 +44,12 @@ export function numbersText(workings: Workings, all: boolean, s: Styles): string
     if (!rows.length) out.push('', 'No number is known yet.');
     const unknown = toSay(results);
     if (unknown && !all) out.push('', s.quiet(unknown));
+    if (near.length) {
+        const places = Math.max(...near.map(n => nearPlace(n).length)) + 2;
+        const rules = Math.max(...near.map(n => n.rule.length)) + 2;
+        out.push('', s.strong('Near a limit'));
+        for (const n of near) out.push(`  ${nearPlace(n).padEnd(places)}${s.quiet(n.rule.padEnd(rules))}${nearText(n)}`);
+    }
     const assumed = assumptionRows(workings);
     if (assumed.length) {
         const width = Math.max(...assumed.map(a => a.name.length)) + 2;

@@ -91,6 +91,16 @@ describe('show', () => {
         for (const q of quantities) expect(['stated', 'assumed', 'measured', 'computed', 'unknown']).toContain(q.status);
         expect(assumptions.length).toBeGreaterThan(3);
     });
+    it('tells what is near a limit, and nothing of it where nothing is', async () => {
+        const rig = (bears: number) => `rig "Near", drawn\n\ncylinder { volume: 20 L   rating: 16 bar }\nregulator { listed-for: hydrogen   inlet-rating: ${bears} bar   set: 0.03 bar }\npath hydrogen: cylinder -> regulator -> burner\n`;
+        file('near.rig', rig(17));
+        file('far.rig', rig(30));
+        expect((await call(['show', 'near.rig'])).out).toContain('\nNear a limit\n  regulator.inlet-rating  regulator-wrong-kind  17 bar, at least 16 bar: 6.3 % left\n');
+        expect((await call(['show', 'far.rig'])).out).not.toContain('Near a limit');
+        const near = async (name: string) => JSON.parse((await call(['show', name, '--format', 'json'])).out).near;
+        expect(await near('near.rig')).toEqual([{ rule: 'regulator-wrong-kind', part: 'regulator', key: 'inlet-rating', number: 17e5, limit: 16e5, unit: 'bar', side: 'at least', left: expect.closeTo(0.0625, 6) }]);
+        expect(await near('far.rig')).toEqual([]);
+    });
     it('shows how a number came about, and offers the nearest name', async () => {
         file('ten.rig', 'rig "Ten lines", idea\n\nsupply { voltage: 26 V   current-limit: 8 A }\nstack { cells: 12   wetted: 80 x 100 mm }\n');
         expect((await call(['show', 'ten.rig', '--working', 'stack.volts-per-cell'])).out).toContain('stack');

@@ -97,6 +97,7 @@ describe('what is kept from one reading to the next', () => {
                 const kept = keeping.analyse('a.rig', options);
                 const fresh = new Analyst(textOf).analyse('a.rig', options);
                 expect(kept.findings).toEqual(fresh.findings);
+                expect(kept.near).toEqual(fresh.near);
                 // Bounds cost far more than the numbers themselves: now and then they are compared too.
                 const bounds = i % 7 === 3;
                 expect(numbers(kept, bounds)).toEqual(numbers(fresh, bounds));

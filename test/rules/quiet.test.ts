@@ -11,6 +11,8 @@ const SOUND = Math.max(runs, 40);
 const FAULTY = Math.max(runs, faults.length);
 /** What no rig of its kind can avoid: an ordinary compressor on hydrogen, 10 bar in one stage, gas kept, a room with walls. */
 const unavoidable = new Set(['compressor-not-for-hydrogen', 'ratio-too-high-single-stage', 'stored-energy-note', 'sealed-room-clock']);
+/** Pulses of a rectifier cost some per cent: what else it takes to smooth them is a choice, not a mistake. */
+const pulses = 'ripple-costs-energy';
 /** Findings beside the one that the mistake is to bring. */
 const MOST_OTHERS = 2;
 const findings = (text: string): readonly Finding[] => analyseText(text, { today: '2026-06-15' }).findings;
@@ -18,15 +20,15 @@ const told = (f: Finding) => `${f.severity} ${f.rule}: ${f.message}`;
 
 describe('whole rigs', () => {
     it('that are sound bring no error, and nothing else but what they cannot avoid', { timeout: 3_600_000 }, () => {
-        const stores = new Set<string>();
+        const seen = new Set<string>();
         for (let seed = 1; seed <= SOUND; seed++) {
-            const { text, store } = wholeRig(seed);
-            stores.add(store);
+            const { text, store, source, groups } = wholeRig(seed);
+            for (const what of [store, source, `${groups} groups`]) seen.add(what);
             const found = findings(text);
-            expect(found.filter(f => !unavoidable.has(f.rule)).map(told), `seed ${seed}`).toEqual([]);
+            expect(found.filter(f => !unavoidable.has(f.rule) && !(f.rule === pulses && source === 'transformer')).map(told), `seed ${seed}`).toEqual([]);
             expect(found.filter(f => f.severity === 'error').map(told), `seed ${seed}`).toEqual([]);
         }
-        expect(stores.size).toBe(3);
+        expect([...seen].sort()).toEqual(['1 groups', '2 groups', 'bag', 'battery', 'bell', 'bench', 'cylinder', 'solar', 'switch-mode', 'transformer', 'vented']);
     });
     it('with one mistake bring the finding that tells it, and at most two others', { timeout: 3_600_000 }, () => {
         const names = new Set(allRules.map(r => r.name));

@@ -3,10 +3,15 @@
  * it follows. Nothing in them is wrong, so no rule has an error to tell. Figures are invented.
  */
 
-export type Store = 'vented' | 'bag' | 'cylinder';
+import { Analyst } from '../../language/index.js';
+
+export type Store = 'vented' | 'bag' | 'bell' | 'cylinder';
+export type Source = 'switch-mode' | 'bench' | 'battery' | 'solar' | 'transformer';
 export interface Whole {
     readonly text: string;
     readonly store: Store;
+    readonly source: Source;
+    readonly groups: 1 | 2;
 }
 
 /** Numbers from 0 to 1, the same for the same seed. */
@@ -20,19 +25,37 @@ export function drawing(seed: number): () => number {
 }
 const figures = (x: number, n = 3) => Number(x.toPrecision(n));
 
-/** One whole rig. */
+/** One whole rig. A winding that no limit holds back is wound as a maker would: turn by turn, until the wanted current flows. */
 export function wholeRig(seed: number): Whole {
+    let [low, high] = [1.2, 2.6];
+    let whole = drawn(seed, 1.8);
+    if (whole.source !== 'transformer') return whole;
+    const analyst = new Analyst(() => whole.text);
+    for (let k = 0; k < 7; k++) {
+        const each = (low + high) / 2;
+        whole = drawn(seed, each);
+        const { workings, rig } = analyst.analyse('rig.rig');
+        if (workings.quantity(rig.parts.get('stack')!, 'current')!.value > whole.amperes) high = each;
+        else low = each;
+    }
+    return whole;
+}
+/** @param each volts of the winding for each cell */
+function drawn(seed: number, each: number): Whole & { readonly amperes: number } {
     const random = drawing(seed);
     const between = (low: number, high: number) => low + random() * (high - low);
     const whole = (low: number, high: number) => Math.round(between(low, high));
     const one = <T>(...of: readonly T[]) => of[Math.floor(random() * of.length)];
 
-    const store = one<Store>('vented', 'bag', 'cylinder', 'cylinder');
-    const cells = whole(6, 13);
+    const store = one<Store>('vented', 'bag', 'bell', 'cylinder', 'cylinder');
+    const groups = random() < 0.25 ? 2 : 1;
+    // Cells in series; two groups side by side make as much gas from half the volts.
+    const cells = groups === 2 ? whole(5, 7) : whole(6, 13);
     const [width, height] = [whole(80, 120), whole(90, 130)];
-    const amperes = figures(between(0.085, 0.11) * width * height / 100);
+    const amperes = figures(groups * between(0.085, 0.11) * width * height / 100);
     const volts = figures(2.32 * cells + 0.8 + between(0, 0.5));
     const gas = 0.418 * amperes * cells;
+    const mouths = Math.max(2, Math.ceil(gas / 36));
     const solute = one('KOH', 'KOH', 'NaOH');
     const strength = solute === 'KOH' ? whole(25, 31) : whole(17, 21);
     const outdoors = store !== 'cylinder' && random() < 0.5;
@@ -41,39 +64,72 @@ export function wholeRig(seed: number): Whole {
     const bore = whole(85, 105);
     const level = whole(270, 300);
     const head = whole(85, 100);
-    const source = one('switch-mode', 'bench', 'battery');
-    const fuse = [10, 16, 20, 25, 32, 40].find(a => a >= 1.35 * amperes) ?? 50;
-    const section = amperes > 15 ? 10 : 6;
+    const source = one<Source>('switch-mode', 'bench', 'battery', 'solar', 'transformer');
+    const fuse = [10, 16, 20, 25, 32, 40, 50].find(a => a >= 1.35 * amperes) ?? 63;
+    const section = amperes > 25 ? 16 : amperes > 15 ? 10 : 6;
     const name = one('Ana', 'Ivo', 'Mara', 'Tom');
     const bag = Math.max(60, Math.round(gas * between(0.9, 1.4) / 10) * 10);
+    // A bell presses by its weight, and the oxygen must stand as much deeper.
+    const bell = { volume: bag, diameter: figures((4 * bag / 1000 / Math.PI / between(0.9, 1.2)) ** (1 / 3)), pressure: between(300, 500) };
+    const bellMass = figures(bell.pressure * Math.PI / 4 * bell.diameter ** 2 / 9.80665);
+    const own = store === 'bell' ? Math.round(bell.pressure / 9.8) : store === 'vented' ? 0 : 8;
+    const held = store === 'bell' ? 'bell' : 'store-bag';
     const used = Math.round(between(0.9, 1.4) * gas);
     const cutOff = figures(between(8.5, 10.5));
     const needs = 'main, stack-contactor';
+    const lowest = figures(between(0.55, 0.8) * amperes, 2);
     const covered = ['h2-column', 'o2-column', ...(store === 'cylinder' ? ['scrubber'] : ['h2-bubbler']), 'o2-bubbler'];
-    const supply = source === 'battery'
-        ? `battery bank { sort: LFP   voltage: ${figures(volts * 1.05)} V   capacity: ${whole(100, 250)} Ah   internal-resistance: 8 mohm   full: ${figures(volts * 1.12)} V   empty: ${figures(volts)} V   source: "nameplate" }
-fuse bank-fuse { rating: 40 A   dc-rating: 80 V   distance: 150 mm from bank }
-isolator bank-switch { rating: 63 A at 60 V DC   lockable: yes }
-supply power { sort: converter   voltage: ${volts} V   current-limit: ${amperes} A   rated-current: ${figures(1.3 * amperes)} A   isolated: yes   efficiency: 0.93   restarts-by-itself: no   needs: ${needs} }`
-        : `supply power { sort: ${source}   voltage: ${volts} V   current-limit: ${amperes} A   rated-current: ${figures(1.3 * amperes)} A   isolated: yes   restarts-by-itself: ${source === 'bench' ? 'no' : 'yes'}   needs: ${needs} }`;
+    const bank = `battery bank { sort: LFP   voltage: ${figures(volts * 1.05)} V   capacity: ${whole(100, 250)} Ah   internal-resistance: 8 mohm   full: ${figures(volts * 1.12)} V   empty: ${figures(volts)} V   source: "nameplate" }
+fuse bank-fuse { rating: ${Math.max(40, fuse)} A   dc-rating: 80 V   distance: 150 mm from bank }
+isolator bank-switch { rating: ${Math.max(63, fuse)} A at 60 V DC   lockable: yes }
+`;
+    const converter = `supply power { sort: converter   voltage: ${volts} V   current-limit: ${amperes} A   rated-current: ${figures(1.3 * amperes)} A   ${source === 'solar' ? `lowest: ${lowest} A   ` : ''}isolated: yes   efficiency: 0.93   restarts-by-itself: no   needs: ${needs} }`;
+    // Modules that in full sun give half as much again as the stack draws.
+    const modules = Math.ceil(1.5 * volts * amperes / 350);
+    const secondary = each * cells;
+    const supplies: Readonly<Record<Source, () => string>> = {
+        'switch-mode': () => `supply power { sort: switch-mode   voltage: ${volts} V   current-limit: ${amperes} A   rated-current: ${figures(1.3 * amperes)} A   isolated: yes   restarts-by-itself: yes   needs: ${needs} }`,
+        bench: () => `supply power { sort: bench   voltage: ${volts} V   current-limit: ${amperes} A   rated-current: ${figures(1.3 * amperes)} A   isolated: yes   restarts-by-itself: no   needs: ${needs} }`,
+        battery: () => bank + converter,
+        solar: () => `panels roof { open-circuit: 40 V   short-circuit: 11 A   best: 33.5 V at 10.4 A   count: ${modules}   wiring: 1 in series, ${modules} in parallel   facing: south, 35° up   source: "nameplate" }
+charger { sort: tracking   efficiency: 0.95   back-feeds: no }
+${bank}${converter}
+switch sun-enough { senses: roof.power   makes: above ${Math.ceil(1.3 * volts * lowest)} W for 2 min   breaks: below ${Math.ceil(0.8 * volts * lowest)} W for 30 s   if-wire-breaks: breaks }
+switch bank-low { senses: bank.voltage   breaks: below ${figures(volts * 1.01)} V   makes: above ${figures(volts * 1.07)} V   if-wire-breaks: breaks }
+timer settled { sort: on-delay   follows: stack-contactor   time: 60 s }
+timer cloud-rest { sort: minimum-off   follows: stack-contactor   time: 10 min }
+trip low-load { senses: stack.current   trips: below ${figures(0.95 * lowest)} A for 30 s   resets: by itself, when stack-contactor drops   armed-while: settled   if-wire-breaks: trips }`,
+        transformer: () => `transformer power { sort: toroid   power: ${Math.ceil(3.9 * cells * amperes / 50) * 50} VA   secondary: ${figures(secondary)} V   secondary-unloaded: ${figures(1.06 * secondary)} V   soft-start: yes   needs: ${needs} }
+rectifier bridge { circuit: bridge   forward-drop: 0.9 V   reverse-rating: 200 V   sink: ${amperes > 28 ? 0.3 : amperes > 20 ? 0.5 : amperes > 12 ? 0.7 : 1} K/W   source: "data sheet" }`,
+    };
+    const supply = supplies[source]();
+    const path = { 'switch-mode': 'power', bench: 'power', battery: 'bank -> bank-fuse -> bank-switch -> power', solar: 'roof -> charger -> bank -> bank-fuse -> bank-switch -> power', transformer: 'power -> bridge' }[source];
     const bagFull = [0.84, 0.74].map(x => Math.round(x * bag));
 
     const low = store === 'vented' ? `
-bubbler h2-bubbler { immersion: ${head} mm   minimum: 55 mm   nozzle: 2 of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
+bubbler h2-bubbler { immersion: ${head} mm   minimum: 55 mm   nozzle: ${mouths} of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
 path hydrogen: stack -> h2-column -> h2-tee -> h2-bubbler -> h2-vent -> outdoors
 path hydrogen: h2-tee -> h2-seal -> h2-vent
 ` : `
-${store === 'bag' ? `trap h2-trap { sort: reverse   volume: ${figures(between(0.6, 0.9))} L }
-bubbler h2-bubbler { immersion: ${head} mm   minimum: 55 mm   nozzle: 2 of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
-path hydrogen: stack -> h2-column -> h2-tee -> h2-trap -> h2-bubbler -> store-bag` : `scrubber { water: ${figures(between(0.8, 1.1))} L   enters: dip-tube   immersion: ${head} mm   demister: fibre   level-shown: sight   lid: blow-off }
+${store !== 'cylinder' ? `trap h2-trap { sort: reverse   volume: ${figures(between(0.6, 0.9))} L }
+bubbler h2-bubbler { immersion: ${head} mm   minimum: 55 mm   nozzle: ${mouths} of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
+path hydrogen: stack -> h2-column -> h2-tee -> h2-trap -> h2-bubbler -> ${held}` : `scrubber { water: ${figures(between(0.8, 1.1))} L   enters: dip-tube   immersion: ${head} mm   demister: fibre   level-shown: sight   lid: blow-off }
 valve vent-valve { sort: solenoid   bore: 12 mm   if-unpowered: opens   shut-while: first-vent   opened-by: oxygen-watch }
-bubbler vent-bubbler { immersion: ${head} mm   minimum: 55 mm   nozzle: 2 of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
+bubbler vent-bubbler { immersion: ${head} mm   minimum: 55 mm   nozzle: ${mouths} of 5 mm   water: 0.6 L   fluid: glycol 30 %   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
 path hydrogen: stack -> h2-column -> h2-tee -> scrubber -> store-bag
 path hydrogen: h2-tee -> vent-valve -> vent-bubbler -> h2-vent`}
 path hydrogen: h2-tee -> h2-seal -> h2-vent -> outdoors
 seal bag-seal { fluid: glycol 30 %   depth: ${head + whole(32, 40)} mm   pipe: 32 mm bore, 1.8 m long   level-shown: ${one('sight', 'switch')} }
-path hydrogen: store-bag -> bag-seal -> h2-vent
-bag store-bag {
+path hydrogen: ${held} -> bag-seal -> h2-vent
+${store === 'bell' ? `gasometer bell {
+  volume:           ${bag} L
+  diameter:         ${bell.diameter} m
+  bell-mass:        ${bellMass} kg
+  guides:           yes
+  overflow:         outdoors
+  dead-volume:      2 L
+  place:            "${place === 'shed' ? 'outside, behind the shed' : 'under the open roof'}"
+}` : `bag store-bag {
   volume:           ${bag} L
   rating:           2.4 kPa
   own-pressure:     0.1 kPa
@@ -82,7 +138,7 @@ bag store-bag {
   dead-volume:      2 L
   bonded:           insulating-film
   place:            "under the ridge"
-}
+}`}
 `;
     const high = store !== 'cylinder' ? '' : `
 # Pressed and kept
@@ -164,30 +220,31 @@ test high-side-tight { date: 2026-04-18   by: ${name}   covers: oil-filter, drye
 test check-holds { date: 2026-04-18   by: ${name}   covers: store-check   with: nitrogen behind it, suction line led outdoors   pressure: 5 bar   lasted: 10 min   drop: 0.03 bar   result: passed }
 test relief-lifts { date: 2026-02-10   by: "pressure service"   covers: store-relief, use-relief   with: nitrogen   result: passed }
 `;
-    const flame = store !== 'bag' ? '' : `
+    const flame = store !== 'bag' && store !== 'bell' ? '' : `
 valve flame-valve { sort: hand   bore: 8 mm }
 arrestor { listed-for: hydrogen   distance: 0.4 m   drop: 0.02 kPa at ${used} L/h }
 burner { sort: diffusion   flow: ${used} L/h   tip: ${Math.max(6, Math.round(used / 13))} of 0.8 mm   flame-proof: thermocouple }
-path hydrogen: store-bag -> flame-valve -> arrestor -> burner
+path hydrogen: ${held} -> flame-valve -> arrestor -> burner
 trip flame-out { senses: burner.temperature   trips: below 90 °C for 20 s   resets: by hand   if-wire-breaks: trips }
 `;
-    const bagControls = store === 'vented' ? 'contactor stack-contactor { needs: main   stopped-by: stack-off }\nbutton stack-off { sort: key }\n' : `
-purge-point bag-purge { on: store-bag }
-switch bag-full { senses: store-bag.volume   breaks: above ${bagFull[0]} L   makes: below ${bagFull[1]} L   if-wire-breaks: breaks   if-detached: breaks   contact: 0.2 A at 24 V DC   enclosure: sealed-reed }
-trip bag-high { senses: store-bag.volume   trips: above ${Math.round(0.92 * bag)} L   resets: by hand   if-wire-breaks: trips   if-detached: trips   enclosure: sealed-reed }
-contactor stack-contactor { needs: main   stopped-by: bag-full }
+    const bySun = source === 'solar' ? { needs: ', sun-enough, cloud-rest', stops: ', bank-low, low-load' } : { needs: '', stops: '' };
+    const bagControls = store === 'vented' ? `contactor stack-contactor { needs: main${bySun.needs}   stopped-by: stack-off${bySun.stops} }\nbutton stack-off { sort: key }\n` : `
+purge-point bag-purge { on: ${held} }
+switch bag-full { senses: ${held}.volume   breaks: above ${bagFull[0]} L   makes: below ${bagFull[1]} L   if-wire-breaks: breaks   if-detached: breaks   contact: 0.2 A at 24 V DC   enclosure: sealed-reed }
+trip bag-high { senses: ${held}.volume   trips: above ${Math.round(0.92 * bag)} L   resets: by hand   if-wire-breaks: trips   if-detached: trips   enclosure: sealed-reed }
+contactor stack-contactor { needs: main${bySun.needs}   stopped-by: bag-full${bySun.stops} }
 `;
-    const trips = ['hot-stack', 'h2-level-low', 'o2-level-low', 'h2-level-high', 'o2-level-high', ...(store === 'vented' ? [] : ['bag-high']), ...(store === 'bag' ? ['flame-out'] : []), ...(store === 'cylinder' ? ['suction-low', 'high-high'] : [])];
+    const trips = ['hot-stack', 'h2-level-low', 'o2-level-low', 'h2-level-high', 'o2-level-high', ...(store === 'vented' ? [] : ['bag-high']), ...(flame ? ['flame-out'] : []), ...(store === 'cylinder' ? ['suction-low', 'high-high'] : [])];
     const cooled = solute === 'NaOH' || amperes * cells > 110;
     const inside = place === 'shed';
     const text = `rig "Whole rig ${seed}", built
 
-purpose { sort: ${store === 'vented' ? 'vent-only' : 'flame'}   audience: ${one('alone', 'others')}${store === 'vented' ? '' : `   use-pressure: ${store === 'bag' ? '0.05 kPa' : '0.8 bar'}   use-flow: ${used} L/h`} }
+purpose { sort: ${store === 'vented' ? 'vent-only' : 'flame'}   audience: ${one('alone', 'others')}${store === 'vented' ? '' : `   use-pressure: ${store === 'cylinder' ? '0.8 bar' : '0.05 kPa'}   use-flow: ${used} L/h`} }
 routine {
   hours:            ${whole(2, 6)} h/day
   starts:           1 per day
   attended:         ${store === 'cylinder' ? 'first hour, then every 30 min' : 'yes'}
-  lowest-current:   ${figures(between(0.55, 0.8) * amperes, 2)} A
+  lowest-current:   ${lowest} A
   steps:            mix, wet separator, nitrogen purge, first fill, start, stop, ${store === 'cylinder' ? 'refill, discharge' : 'refill'}
   water-fill:       through dip tube, cold, every 4 h
   spent-lye:        "sealed can, county collection"
@@ -228,20 +285,23 @@ ${inside ? `  volume:           ${whole(29, 34)} m3
   permission:       given 2026-02-24, "building office, by letter"
   insurer:          yes, 2026-03-02
   law:              EU
-}
+${source === 'solar' ? '  sun:              0 W/m2 at 05:30, 200 W/m2 at 08:00, 560 W/m2 at 10:30, 720 W/m2 at 13:00, 500 W/m2 at 15:30, 140 W/m2 at 18:00, 0 W/m2 at 20:00\n' : ''}}
 
 # Current
 ${supply}
 fuse main-fuse { rating: ${fuse} A   dc-rating: 80 V }
 leads { length: ${figures(between(1, 2.5), 2)} m   section: ${section} mm2   ends: lug   keyed: yes   rating: 60 A }
 diode blocking { rating: ${Math.max(30, Math.ceil(2 * amperes / 10) * 10)} A }
-path current: ${source === 'battery' ? 'bank -> bank-fuse -> bank-switch -> power' : 'power'} -> main-fuse -> blocking -> leads -> stack
+path current: ${path} -> main-fuse -> blocking -> leads -> stack
 
 # Cells and lye
-lye { solute: ${solute}   strength: ${strength} wt%   fill: ${figures(1.12 * (2 * Math.PI / 4 * (bore / 100) ** 2 * level / 100 + cells * width * height * 4.5 / 1e6), 2)} L   water: distilled }
+lye { solute: ${solute}   strength: ${strength} wt%   fill: ${figures(1.12 * (2 * Math.PI / 4 * (bore / 100) ** 2 * level / 100 + groups * cells * width * height * 4.5 / 1e6), 2)} L   water: distilled }
 separator { material: composite   thickness: 0.5 mm   bubble-pressure: 160 kPa   area-resistance: 0.3 ohm·cm2   source: "maker's sheet"   clamped: ${whole(8, 11)} mm }
 stack {
-  cells:            ${cells}
+${groups === 2 ? `  groups:           2
+  cells:            ${cells} per group
+  feed:             middle
+  plates:           ${2 * cells + 1}` : `  cells:            ${cells}`}
   plate:            nickel, ${width + 40} x ${height + 45} x 1 mm
   wetted:           ${width} x ${height} mm
   gap:              2 mm each side
@@ -277,8 +337,8 @@ path lye: h2-column -> link -> o2-column
 # Gas
 tee h2-tee
 tee o2-tee
-bubbler o2-bubbler { immersion: ${head + (store === 'vented' ? 0 : 8)} mm   minimum: 55 mm   nozzle: 2 of 5 mm   water: 0.6 L   fluid: weak-lye   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
-seal h2-seal { fluid: glycol 30 %   depth: ${head + 85} mm   pipe: 25 mm bore, 2 m long   level-shown: sight }
+bubbler o2-bubbler { immersion: ${head + own} mm   minimum: 55 mm   nozzle: ${mouths} of 5 mm   water: 0.6 L   fluid: weak-lye   body: PP, 0.2 L headspace   lid: blow-off   level-shown: sight }
+seal h2-seal { fluid: glycol 30 %   depth: ${head + 85 + (store === 'bell' ? own : 0)} mm   pipe: 25 mm bore, 2 m long   level-shown: sight }
 seal o2-seal like h2-seal { fluid: weak-lye }
 vent h2-vent { place: outdoors-up   bore: 25 mm   mesh: yes   slope: 4 %   distance: 3 m from o2-vent }
 vent o2-vent { place: outdoors-wall   bore: 16 mm   mesh: yes   slope: 4 %   distance: 3 m from h2-vent }
@@ -305,10 +365,10 @@ switch fan-flow { senses: fan.flow   makes: above 80 m3/h   breaks: below 60 m3/
 # On record
 test low-side-tight { date: 2026-04-11   by: ${name}   covers: ${[...covered, ...(store === 'cylinder' ? ['vent-bubbler'] : [])].join(', ')}   with: nitrogen, both sides linked, bag and seals blanked   pressure: 1.7 kPa   lasted: 4 h   drop: 0.02 kPa   result: passed }
 test separator-whole { date: 2026-04-11   by: ${name}   covers: separator   with: air, wet, hydrogen side alone   pressure: 2.6 kPa   lasted: 10 min   result: passed }
-test trips-act { date: 2026-05-16   by: ${name}   covers: ${[...trips, ...(store === 'cylinder' ? ['hot-discharge'] : []), ...(store === 'vented' ? [] : ['oxygen-watch']), 'gas-watch', ...(inside ? ['fan-flow'] : [])].join(', ')}   with: float moved, gas let in, wire pulled off   result: passed }
-purge first-purge { date: 2026-05-17   by: ${name}   covers: h2-column, ${covered[2]}${store === 'vented' ? '' : ', store-bag'}${store === 'cylinder' ? ', compressor, cylinder' : ''}   with: nitrogen   volumes: 5   oxygen-left: 0.6 % }
+test trips-act { date: 2026-05-16   by: ${name}   covers: ${[...trips, ...(source === 'solar' ? ['low-load'] : []), ...(store === 'cylinder' ? ['hot-discharge'] : []), ...(store === 'vented' ? [] : ['oxygen-watch']), 'gas-watch', ...(inside ? ['fan-flow'] : [])].join(', ')}   with: float moved, gas let in, wire pulled off   result: passed }
+purge first-purge { date: 2026-05-17   by: ${name}   covers: h2-column, ${covered[2]}${store === 'vented' ? '' : `, ${held}`}${store === 'cylinder' ? ', compressor, cylinder' : ''}   with: nitrogen   volumes: 5   oxygen-left: 0.6 % }
 
 budget { tariff: ${figures(between(0.2, 0.4), 2)} EUR/kWh   life: 3000 h   other: 380 EUR }
 `;
-    return { text, store };
+    return { text, store, source, groups, amperes };
 }

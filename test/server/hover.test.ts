@@ -32,6 +32,13 @@ describe('hover', () => {
     it('marks what was assumed for a number', () => {
         expect(hover(rig('stack { cells: 1<|>0   wetted: 80 x 100 mm }')).text).toContain('(assumed)');
     });
+    it('on a part or a property near a limit tells how much is left', () => {
+        const near = (line: string) => hover(`rig "A", drawn\ncylinder { volume: 20 L   rating: 16 bar }\n${line}\npath hydrogen: cylinder -> regulator -> burner\n`).text;
+        expect(near('regulator { listed-for: hydrogen   inlet-rating: 1<|>7 bar }')).toContain('*Near a limit* (regulator-wrong-kind): 17 bar, at least 16 bar: 6.3 % left. Beyond it: ');
+        expect(near('regu<|>lator { listed-for: hydrogen   inlet-rating: 17 bar }')).toContain('*Near a limit* (regulator.inlet-rating, regulator-wrong-kind): 17 bar, at least 16 bar: 6.3 % left.');
+        expect(near('regulator { listed-for: hydro<|>gen   inlet-rating: 17 bar }')).not.toContain('Near a limit');
+        expect(near('regulator { listed-for: hydrogen   inlet-rating: 3<|>0 bar }')).not.toContain('Near a limit');
+    });
     it('is never longer than 25 lines', () => {
         for (const source of ['stack { cells: 1<|>0   wetted: 80 x 100 mm }', 'st<|>ack { cells: 10   wetted: 80 x 100 mm }', 'stack { cells: 100   wet<|>ted: 80 x 100 mm }']) expect(hover(rig(source)).text.split('\n').length).toBeLessThanOrEqual(25);
     });

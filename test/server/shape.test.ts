@@ -160,10 +160,15 @@ describe('lenses', () => {
         return lensesOf(o.house, o.uri).map(l => ({ title: l.command!.title, command: l.command!.command, line: l.range.start.line }));
     };
     it('on the title: findings and assumptions, with a word of care', () => {
-        const [findings, assumed, care] = lenses(rig);
+        const [findings, assumed, care] = lenses(rig).filter(l => !l.title.endsWith('near a limit'));
         expect(findings.title).toMatch(/^(nothing found|\d+ (error|warning|hint)s?)/);
         expect(assumed).toMatchObject({ title: expect.stringMatching(/^\d+ assumed$/), command: 'rigwright.writeAssumptions', line: 0 });
         expect(care.title).toContain('licensed practice');
+    });
+    it('on the title: how many numbers are near a limit, if any', () => {
+        const titles = (bears: number) => lenses(`rig "A", drawn\ncylinder { volume: 20 L   rating: 16 bar }\nregulator { listed-for: hydrogen   inlet-rating: ${bears} bar }\npath hydrogen: cylinder -> regulator -> burner\n`).map(l => l.title);
+        expect(titles(17)).toContain('1 near a limit');
+        expect(titles(30).join()).not.toContain('near a limit');
     });
     it('a rig without parts is not one where nothing was found; half an expectation has no lens that comes and goes', () => {
         expect(lenses('rig "A", idea\n').map(l => l.title)).toEqual(['no part described yet', 'local codes and licensed practice decide']);

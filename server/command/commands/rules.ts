@@ -36,7 +36,7 @@ const rules: Command = {
     },
 };
 /** Rounds that are not counted, while everything is still new to the machine, and those that are. */
-const WARMING = 30;
+const WARMING = 200;
 const COUNTED = 51;
 /** Each rule by its middle time over some rounds on one rig, all numbers worked out already. */
 function timed(args: readonly string[], on: string | boolean | undefined, json: boolean, around: Surroundings): number {

@@ -12,7 +12,7 @@ const DEPTH = 4;
 
 const show: Command = {
     name: 'show',
-    summary: 'Shows the numbers of a rig, part by part, and what was assumed for them.',
+    summary: 'Shows the numbers of a rig, part by part, what is near a limit, and what was assumed.',
     args: 'FILE',
     most: 1,
     options: {
@@ -23,9 +23,9 @@ const show: Command = {
     },
     examples: ['rigwright show shed.rig', 'rigwright show shed.rig --working stack.volts-per-cell'],
     async run({ options, args }, around) {
-        const { analysis: { workings, rig } } = one(args, options.on, around, 'show');
+        const { analysis: { workings, rig, near } } = one(args, options.on, around, 'show');
         if (options.format === 'json') {
-            around.out(`${JSON.stringify({ version, quantities: quantityRows(workings), assumptions: assumptionRows(workings) }, null, 2)}\n`);
+            around.out(`${JSON.stringify({ version, quantities: quantityRows(workings), assumptions: assumptionRows(workings), near }, null, 2)}\n`);
             return 0;
         }
         if (options.working) {
@@ -40,7 +40,7 @@ const show: Command = {
             around.out(`${workingText(result, { depth: DEPTH, rig })}\n`);
             return 0;
         }
-        around.out(numbersText(workings, options.all === true, styles(around.colour)));
+        around.out(numbersText(workings, near, options.all === true, styles(around.colour)));
         return 0;
     },
 };

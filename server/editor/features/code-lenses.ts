@@ -5,7 +5,7 @@ import { standingOf } from '../expectation.js';
 import type { Feature } from '../feature.js';
 import type { House } from '../house.js';
 
-/** On the title line: how many findings, how much is assumed. On an expectation: how it stands. */
+/** On the title line: how many findings, how many numbers near a limit, how much is assumed. On an expectation: how it stands. */
 const codeLenses: Feature = {
     name: 'code-lenses',
     capabilities: () => ({ codeLensProvider: { resolveProvider: false } }),
@@ -34,6 +34,8 @@ export function lensesOf(house: House, uri: string): CodeLens[] {
         const described = [...analysis.rig.parts.values()].some(p => !p.implied);
         put(page.title.span, [count('error', 'error'), count('warning', 'warning'), count('hint', 'hint')].filter(Boolean).join(', ') || (described ? 'nothing found' : 'no part described yet'), 'workbench.actions.view.problems');
         const assumed = described ? assumptionRows(analysis.workings).length : 0;
+        const { near } = analysis;
+        if (near.length) put(page.title.span, `${near.length} near a limit`);
         if (assumed) put(page.title.span, `${assumed} assumed`, 'rigwright.writeAssumptions');
         put(page.title.span, 'local codes and licensed practice decide');
     }

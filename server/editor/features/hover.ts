@@ -4,6 +4,7 @@ import { explain } from '../../../language/reference/explain.js';
 import { originOf, showFact } from '../../../language/reference/values.js';
 import { quantityOf } from '../../../language/quantities/index.js';
 import { ruleNamed } from '../../../language/rules/index.js';
+import { nearPlace, nearText, type Near } from '../../../language/rules/near.js';
 import { gasDifference, measures } from '../../../language/units/dimension.js';
 import { digits, show } from '../../../language/units/format.js';
 import { toSi, unitOf } from '../../../language/units/unit.js';
@@ -27,6 +28,8 @@ import { namePiece, spotAt, type Spot } from '../spot.js';
 const MOST_LINES = 25;
 /** Lines of ours about a finding: its message is shown by the editor. */
 const MOST_FINDINGS = 2;
+/** Notes of what is near a limit. */
+const MOST_NEAR = 3;
 /** Guesses of a finding that are tried at their ends: each costs a rig worked out twice. */
 const MOST_TRIED = 3;
 
@@ -155,6 +158,8 @@ function aboutPart(analysis: Analysis, part: Part): string {
     const numbers = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt)
         .map(q => workings.quantity(part, q.name)!).filter(r => r.value === r.value).slice(0, 8);
     if (numbers.length) lines.push(numbers.map(r => `- ${r.quantity.name} ≈ ${resultText(r)}`).join('\n'));
+    const near = nearLines(analysis.near.filter(n => n.part === part.name), true);
+    if (near) lines.push(near);
     const ways = [...workings.paths.mediaOf(part.name)].map(m => {
         const name = (s: { name: string }) => s.name;
         const before = workings.paths.to(part.name, m as never).map(l => name(l.from));
@@ -166,6 +171,12 @@ function aboutPart(analysis: Analysis, part: Part): string {
     const more = assumed.length > 6 ? ` and ${assumed.length - 6} more` : '';
     if (assumed.length) lines.push(`*Assumed:* ${assumed.slice(0, 6).map(a => `${a.key} ${a.value}`).join(', ')}${more}`);
     return lines.join('\n\n');
+}
+function nearLines(near: readonly Near[], ofPart: boolean): string {
+    return near.slice(0, MOST_NEAR).map(n => {
+        const [place, over] = ofPart ? [n.key ? `${nearPlace(n)}, ` : '', ''] : ['', ` Beyond it: ${ruleNamed(n.rule)?.summary ?? ''}`];
+        return `*Near a limit* (${place}${n.rule}): ${nearText(n)}.${over}`;
+    }).join('  \n');
 }
 /** What stands after a point: a quantity, a property, something that is sensed. */
 function aboutName(analysis: Analysis, page: Page, part: Part, name: string): string | undefined {
@@ -201,6 +212,8 @@ function aboutProperty(analysis: Analysis, page: Page, part: Part, key: string):
         lines.push(`*Above the air outside it is ${show(f.number - workings.airPressure, unit, 4)}.*`);
     }
     if ([...given.facts.values()].some(f => f.stateTaken)) lines.push('*A litre without its state is taken at 20 °C and 101.325 kPa, dry. Write `NL` for 0 °C.*');
+    const near = nearLines(analysis.near.filter(n => n.part === part.name && n.key?.split('.')[0] === key), false);
+    if (near) lines.push(near);
     const shown = [...quantityOf(part.kindWord).values()].filter(q => q.shownAt === key).map(q => workings.quantity(part, q.name)!);
     shown.forEach((r, i) => lines.push(i ? shortWorking(r) : compactWorking(r)));
     return lines.join('\n\n');

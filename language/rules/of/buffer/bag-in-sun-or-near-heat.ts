@@ -19,7 +19,7 @@ export default defineRule({
         const key = v.controls.actsAt(full);
         const to = full.maybe(`${key}.value`);
         const room = v.said('slack') ? to + v.maybe('slack') : v.maybe('volume');
-        if (!(hot > room * 1.0001)) return;
+        if (!tell.exceeds(hot, room, 'L', v, 'volume')) return;
         const seal = softReliefs(v)[0];
         const lower = Math.floor(to * room / hot * 1e4) / 1e4;
         // Nothing is offered that would come down on the point where the switch comes back.

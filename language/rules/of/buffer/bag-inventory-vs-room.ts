@@ -23,7 +23,7 @@ export default defineRule({
         const stops = v.controls.stackStoppers();
         const mixed = v.all('fan').some(f => ['extract', 'mixing'].includes(f.word('sort') ?? 'extract') && v.controls.sensing(`${f.name}.flow`).some(s => stops.has(s.name)));
         const layer = share * (mixed ? 1 : 3);
-        if (!(layer > 0.01)) return;
+        if (!tell.exceeds(layer, 0.01, '%', v, 'volume')) return;
         tell({
             at: v.at('volume'), severity: layer > 0.04 ? 'error' : 'warning',
             message: `Torn, ${v.name} makes ${digits(100 * share, 2)} % hydrogen of this room evenly mixed${mixed ? '' : `, about ${digits(100 * layer, 2)} % in a layer under the roof`}; 1 % is the limit, 4 % burns.`, related: [{ span: site.at('volume'), message: 'the room' }],

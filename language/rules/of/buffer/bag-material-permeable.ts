@@ -11,7 +11,7 @@ export default defineRule({
     on: 'bag',
     check(v, tell) {
         const lost = v.maybeQ('lost-per-day');
-        if (!(lost > 0.02) || !v.paths.mediaOf(v.name).has('hydrogen')) return;
+        if (!v.paths.mediaOf(v.name).has('hydrogen') || !tell.exceeds(lost, 0.02, '%', v, 'material')) return;
         tell({ at: v.at('material'), message: `${v.name} loses ${lost < 1 ? `about ${show(lost, '%', 1)} of its hydrogen in a day` : 'its hydrogen within a day'} through ${show(v.num('thickness'), 'mm')} of ${v.word('material')}, and air creeps in; 2 % is little.` });
     },
 });

@@ -16,7 +16,7 @@ export default defineRule({
         const made = stack.maybeQ('hydrogen-rate');
         const key = compressor.maybeQ('free-delivery') > 0 ? 'free-delivery' : 'free-delivery-start';
         const moved = compressor.maybeQ(key);
-        if (!(moved < made)) return;
+        if (!tell.fallsShort(moved, made, 'NL/h', compressor, compressor.said('displacement') ? 'displacement' : undefined)) return;
         const surely = (compressor.result(key)?.high ?? NaN) < made;
         tell({
             at: compressor.at(compressor.said('displacement') ? 'displacement' : undefined), severity: surely ? 'error' : 'warning',

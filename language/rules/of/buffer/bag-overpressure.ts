@@ -26,7 +26,7 @@ export default defineRule({
                 tell.cannotCheck(v, 'rating', `whether ${first.view.name} opens before ${v.name} tears`);
                 return;
             }
-            if (!(first.opens > rating)) return;
+            if (!tell.exceeds(first.opens, rating, 'kPa', first.view, first.view.kind === 'seal' ? 'depth' : 'set')) return;
             tell({
                 at: first.view.at(first.view.kind === 'seal' ? 'depth' : 'set'), message: `${first.view.name} lets gas out of ${v.name} at ${show(first.opens, 'kPa')}; ${v.name} bears ${show(rating, 'kPa')}.`,
                 related: [{ span: v.at('rating'), message: 'what it bears' }], fixes: defined(fits && first.view.kind === 'seal' ? setValue(first.view, 'depth', `${fits} mm`) : undefined),

@@ -13,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         const compressor = v.all('compressor').find(c => v.paths.before(c.name, 'hydrogen').includes(v.name));
         const run = v.maybeQ('empty-time');
-        if (!compressor || !(run > 0 && run < 120)) return;
+        if (!compressor || !(run > 0) || !tell.fallsShort(run, 120, 's', v, 'volume')) return;
         const wanted = v.q('usable') * 120 / run;
         tell({ at: v.at('volume'), message: `A run lasts ${duration(run)}; 2 min is the least, which takes ${show(wanted, 'L', 2)} between full and empty.`, related: [{ span: compressor.at(), message: 'runs' }] });
     },

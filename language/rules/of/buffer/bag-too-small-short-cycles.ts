@@ -11,8 +11,9 @@ export default defineRule({
     on: ['bag', 'gasometer'],
     check(v, tell) {
         const compressor = v.all('compressor').find(c => v.paths.before(c.name, 'hydrogen').includes(v.name));
-        const starts = v.maybeQ('starts-per-hour') * 3600;
-        if (!compressor || !(starts > 10)) return;
+        const often = v.maybeQ('starts-per-hour');
+        const starts = often * 3600;
+        if (!compressor || !tell.exceeds(often, 10 / 3600, '/h', v, 'volume')) return;
         tell({ at: v.at('volume'), message: `${compressor.name} starts ${digits(starts, 2)} times an hour: full after ${duration(v.q('fill-time'))}, empty after ${duration(v.q('empty-time'))}; 10 is the limit.`, related: [{ span: compressor.at(), message: 'starts' }] });
     },
 });

@@ -26,12 +26,12 @@ export default defineRule({
         const place = v.paths.to(v.name, media.has('hydrogen') ? 'hydrogen' : 'oxygen')[0]?.from.name;
         if (opens <= working + 1) {
             tell({ at: v.at('depth'), message: `${v.name} opens at ${show(opens, 'kPa')} and ${show(working, 'kPa')} stand at ${place} while it runs: it lets gas out all the time.`, fixes: defined(depth > 0 ? setValue(v, 'depth', `${depth} mm`) : undefined) });
-        } else if (opens < working + SEAL_MARGIN - 100) {
+        } else if (tell.fallsShort(opens, working + SEAL_MARGIN - 100, 'kPa', v, 'depth')) {
             // A centimetre of the margin is let pass: nobody fills a seal to the millimetre.
             tell({ at: v.at('depth'), severity: 'warning', message: `${v.name} opens at ${show(opens, 'kPa')}, only ${show((opens - working) / density, 'mm', 2)} of water above the ${show(working, 'kPa')} at ${place} in ordinary running; 50 mm are usual.`, fixes: defined(depth > 0 ? setValue(v, 'depth', `${depth} mm`) : undefined) });
         }
         const column = place === undefined ? undefined : v.all('column').find(c => c.name === place || v.paths.before(place, media.has('hydrogen') ? 'hydrogen' : 'oxygen').includes(c.name));
         const lid = column?.maybe('lid.rating') ?? NaN;
-        if (opens > lid) tell({ at: v.at('depth'), severity: 'warning', message: `${v.name} opens at ${show(opens, 'kPa')}; the lid of ${column!.name} holds ${show(lid, 'kPa')}.`, related: [{ span: column!.at('lid'), message: 'the lid' }] });
+        if (tell.exceeds(opens, lid, 'kPa', v, 'depth')) tell({ at: v.at('depth'), severity: 'warning', message: `${v.name} opens at ${show(opens, 'kPa')}; the lid of ${column!.name} holds ${show(lid, 'kPa')}.`, related: [{ span: column!.at('lid'), message: 'the lid' }] });
     },
 });

@@ -14,7 +14,7 @@ export default defineRule({
     check(v, tell) {
         const speed = v.maybeQ('outlet-speed');
         const limit = v.yes('demister') ? 4 : 2;
-        if (!(speed > limit) || !v.said('outlet')) return;
+        if (!v.said('outlet') || !tell.exceeds(speed, limit, 'm/s', v, 'outlet')) return;
         const bore = v.maybe('outlet') * Math.sqrt(speed / limit);
         const buy = [4, 5, 6, 8, 10, 12, 15, 20, 25].find(mm => mm / 1000 >= bore);
         tell({

@@ -27,7 +27,7 @@ export default defineRule({
             return;
         }
         const rise = v.maybeQ('lye-rise');
-        if (!(rise > MOST_RISE)) return;
+        if (!tell.exceeds(rise, MOST_RISE, 'K', v)) return;
         tell({
             at: v.at(), severity: v.all('cooler').length ? 'warning' : 'hint',
             message: `The lye warms by about ${show(rise, 'K', 2)} on its way through the cells: too little goes round. A wider return, cooler tube or riser lets more pass.`,

@@ -16,7 +16,7 @@ export default defineRule({
         const level = v.maybe('level');
         const lift = Math.max(0, -v.maybeQ('level-down', 0));
         const needed = Math.max(0.05, 0.05 * level + lift + 0.03);
-        if (!(free < needed - 5e-4) || !(v.said('level') || v.said('height'))) return;
+        if (!(v.said('level') || v.said('height')) || !tell.fallsShort(free, needed - 5e-4, 'mm', v, v.said('height') ? 'height' : 'level')) return;
         const height = Math.ceil((level + needed) * 100) * 10;
         tell({
             at: v.at(v.said('height') ? 'height' : 'level'), related: [{ span: v.at('level'), message: 'the level' }],

@@ -18,7 +18,6 @@ export default defineRule({
         const attended = routine?.word('attended');
         const hours = (routine?.maybe('hours') ?? NaN) * 24;
         const alone = attended === 'no' || attended === 'first';
-        if (!alone && !(hours > 2)) return;
         if (!v.the('stack') || !v.controls.sources().length) return;
         const [level, port] = [v.maybe('level'), v.maybe('return-port')];
         const guards = stackGuards(v, `${v.name}.level`, 'below');
@@ -34,6 +33,7 @@ export default defineRule({
             });
             return;
         }
+        if (!alone && !(hours > 2)) return;
         const at = Math.round((level - 0.6 * port) * 1000);
         const name = `${v.name}-low`;
         const lines = { senses: `${v.name}.level`, trips: `below ${at} mm`, resets: 'by hand', 'if-wire-breaks': 'trips', 'if-detached': 'trips' };

@@ -17,7 +17,7 @@ export default defineRule({
             if (v.the('stack') && head !== head) tell.cannotCheck(v, 'shut-off-head', 'that the pump cannot press gas through the separators');
             return;
         }
-        if (!(head > 0.5 * holds)) return;
+        if (!tell.exceeds(head, 0.5 * holds, 'kPa', v, 'shut-off-head')) return;
         tell({
             at: v.at('shut-off-head'), severity: head > holds ? 'error' : 'warning',
             message: `Against a blocked port the pump makes ${show(head, 'kPa')}; the separators hold ${show(holds, 'kPa')}, and half of ` +

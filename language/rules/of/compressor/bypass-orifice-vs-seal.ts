@@ -18,7 +18,7 @@ export default defineRule({
         const seals = bag ? softReliefs(bag).map(r => r.view) : [];
         if (!bag || !seals.length) return;
         const out = seals.reduce((sum, s) => sum + s.maybeQ(s.kind === 'seal' ? 'relieves' : 'capacity-hydrogen'), 0);
-        if (!(back > out)) return;
+        if (!tell.exceeds(back, out, 'Nm3/h', v, 'orifice')) return;
         const narrow = Math.floor(1e4 * v.num('orifice') * Math.sqrt(out / back)) / 10;
         tell({
             at: v.at('orifice'),

@@ -25,13 +25,13 @@ export default defineRule({
         const between = v.paths.between(v.name, store.name, 'hydrogen').some(n => v.other(n)?.kind === 'compressor');
         if (between) {
             const there = v.maybeQ('presses-to');
-            if (there > most) tell({ at: v.at('max-pressure'), message: `${show(there, 'bar')} settle behind ${v.name} at the cut-off; it is made for ${show(most, 'bar')}.`, related: [{ span: cut.device.at(cut.key), message: 'the cut-off' }] });
+            if (tell.exceeds(there, most, 'bar', v, 'max-pressure')) tell({ at: v.at('max-pressure'), message: `${show(there, 'bar')} settle behind ${v.name} at the cut-off; it is made for ${show(most, 'bar')}.`, related: [{ span: cut.device.at(cut.key), message: 'the cut-off' }] });
             return;
         }
         const small = v.word('sort') === 'diaphragm' && most !== most;
         const stall = small ? DIAPHRAGM_REACHES : v.maybeQ('stall-pressure');
         const limit = Math.min(most === most ? most : Infinity, stall === stall ? stall : Infinity);
-        if (!(off > limit)) return;
+        if (!tell.exceeds(off, limit, 'bar', cut.device, cut.key)) return;
         const plate = most <= limit;
         const lower = Math.floor(0.9 * limit / 50000) * 50000;
         tell({

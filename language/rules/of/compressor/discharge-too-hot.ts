@@ -14,7 +14,7 @@ export default defineRule({
     check(v, tell) {
         const mild = v.maybeQ('discharge-temperature');
         const hot = v.maybeQ('discharge-temperature-hot', mild);
-        if (!(hot > 408.16)) return;
+        if (!tell.exceeds(hot, 408.15, '°C', v)) return;
         const trip = v.controls.limits(v.controls.stoppers(v.name), `${v.name}.discharge-temperature`, 'above')[0];
         const store = v.the('cylinder');
         const at = store && cutOffOf(store);

@@ -15,7 +15,7 @@ export default defineRule({
     on: 'compressor',
     check(v, tell) {
         const ratio = v.maybeQ('stage-ratio');
-        if (!(ratio > MOST)) return;
+        if (!tell.exceeds(ratio, MOST, '', v, 'stages')) return;
         const share = v.maybeQ('volumetric-efficiency');
         const hot = v.maybeQ('discharge-temperature') > 408.16;
         const stages = v.num('stages');

@@ -22,7 +22,7 @@ export default defineRule({
             const drawn = v.maybeQ('draws-at');
             if (!(drawn > SOFT)) return;
             if (rating !== rating) tell.cannotCheck(v, 'shell-rating', `whether the shell of ${v.name} bears the ${show(drawn, 'bar')} at which it draws`);
-            else if (rating < drawn) tell({ at: v.at('shell-rating'), message: `The shell of ${v.name} stands at the pressure at which it draws and bears ${show(rating, 'bar')}; ${show(drawn, 'bar')} stand there at the cut-off.` });
+            else if (tell.fallsShort(rating, drawn, 'bar', v, 'shell-rating')) tell({ at: v.at('shell-rating'), message: `The shell of ${v.name} stands at the pressure at which it draws and bears ${show(rating, 'bar')}; ${show(drawn, 'bar')} stand there at the cut-off.` });
             return;
         }
         const store = v.all('cylinder').find(c => v.paths.route(v.name, c.name, 'hydrogen'));
@@ -30,6 +30,6 @@ export default defineRule({
         const reliefs = reliefsOf(store).open.map(r => r.maybe('set')).filter(p => p === p);
         const most = reliefs.length ? Math.min(...reliefs) : store.maybeQ('cut-off');
         if (rating !== rating) tell.cannotCheck(v, 'shell-rating', `whether the shell of ${v.name} bears its discharge`);
-        else if (rating < most) tell({ at: v.at('shell-rating'), message: `The shell of ${v.name} stands at discharge pressure and bears ${show(rating, 'bar')}; up to ${show(most, 'bar')} can stand there.`, related: [{ span: store.at(), message: 'the store' }] });
+        else if (tell.fallsShort(rating, most, 'bar', v, 'shell-rating')) tell({ at: v.at('shell-rating'), message: `The shell of ${v.name} stands at discharge pressure and bears ${show(rating, 'bar')}; up to ${show(most, 'bar')} can stand there.`, related: [{ span: store.at(), message: 'the store' }] });
     },
 });

@@ -17,7 +17,7 @@ export default defineRule({
         const store = v.all('cylinder').find(c => after.includes(c.name));
         if (!store) return;
         const on = store.maybeQ('restart', store.maybeQ('cut-off', store.maybe('rating')));
-        if (!(on > can)) return;
+        if (!tell.exceeds(on, can, 'bar', v, 'starts-against')) return;
         const said = v.said('starts-against');
         tell({
             at: v.at(said ? 'starts-against' : undefined), severity: missing(tell, said ? 'error' : 'warning'),

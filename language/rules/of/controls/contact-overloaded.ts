@@ -20,7 +20,7 @@ export default defineRule({
             const bears = device.maybe(key);
             // A contactor is made to start motors: its rating is for what they draw while they run.
             const load = device.kind === 'contactor' ? v.maybe('current') : start;
-            if (!(bears < load)) continue;
+            if (!tell.fallsShort(bears, load, 'A', device, key)) continue;
             tell({
                 at: device.at(key), message: `${device.name} carries the current of ${v.name}, ${show(load, 'A')}${load === v.maybe('locked-rotor') ? ' at each start' : ''}; ${show(bears, 'A')} is printed on its contact.`,
                 related: [{ span: v.at(load === v.maybe('locked-rotor') ? 'locked-rotor' : 'current'), message: 'what it draws' }],

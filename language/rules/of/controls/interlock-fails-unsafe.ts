@@ -2,6 +2,8 @@ import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 import { notGiven } from '../../stage.js';
 
+const lost = [['if-wire-breaks', 'Its wire broken'], ['if-detached', 'Its float or lever off'], ['if-unpowered', 'Without power']] as const;
+
 export default defineRule({
     name: 'interlock-fails-unsafe',
     family: 'controls',
@@ -14,11 +16,10 @@ export default defineRule({
     check(v, tell) {
         const driven = [...v.controls.sources(), ...v.all('compressor')].filter(d => v.controls.stoppers(d.name).has(v.name));
         if (!driven.length) return;
-        const runs = driven.map(d => d.name).join(' and ');
-        const keys = { 'if-wire-breaks': 'Its wire broken', 'if-detached': 'Its float or lever off', 'if-unpowered': 'Without power' };
-        for (const [key, what] of Object.entries(keys)) {
+        for (const [key, what] of lost) {
             const does = v.word(key);
             if (!does || !['makes', 'nothing', 'stays'].includes(does)) continue;
+            const runs = driven.map(d => d.name).join(' and ');
             const good = v.kind === 'stop-button' ? 'stops' : ['trip', 'analyser', 'detector'].includes(v.kind) ? 'trips' : 'breaks';
             tell({
                 at: v.at(key),

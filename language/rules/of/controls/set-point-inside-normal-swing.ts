@@ -16,7 +16,7 @@ export default defineRule({
     summary: 'A trip acts at what is ordinary.',
     why: 'A guard that stops the rig for nothing is bridged within a week, and then it is not there on the day that counts.',
     source: 'the point with its stated ±, against what is worked out; common practice, no source',
-    under: ['stack-overheats', 'limits-too-close-or-crossed'],
+    under: ['stack-overheats', 'limits-too-close-or-crossed', 'supply-below-reversible', 'supply-below-useful-voltage'],
     on: 'trip',
     check(v, tell) {
         const [name, quantity] = (v.controls.sensed(v) ?? '').split('.');

@@ -3,6 +3,10 @@ import { defined, setValue } from '../../fixes.js';
 import { show } from '../../../units/format.js';
 import type { Severity } from '../../define.js';
 
+const pointOf = (key: string) => ({ key, valueOf: `${key}.value`, sideOf: `${key}.side` });
+const ofSwitch = [pointOf('breaks'), pointOf('makes')];
+const ofTrip = [pointOf('trips'), pointOf('alarm')];
+
 export default defineRule({
     name: 'set-point-out-of-reach',
     family: 'controls',
@@ -17,10 +21,12 @@ export default defineRule({
         const [name, quantity] = (v.controls.sensed(v) ?? '').split('.');
         const part = v.other(name);
         if (!part || !quantity) return;
-        const range = v.says('range') === 'stated' || v.says('range') === 'like' ? v.bounds('range') : { low: NaN, high: NaN };
-        for (const key of ['breaks', 'makes', 'trips', 'alarm']) {
-            const value = v.maybe(`${key}.value`);
-            const above = v.word(`${key}.side`) === 'above';
+        const said = v.says('range');
+        const range = said === 'stated' || said === 'like' ? v.bounds('range') : { low: NaN, high: NaN };
+        for (const { key, valueOf, sideOf } of v.kind === 'switch' ? ofSwitch : ofTrip) {
+            const value = v.maybe(valueOf);
+            if (value !== value) continue;
+            const above = v.word(sideOf) === 'above';
             const unit = quantity === 'volume' ? 'L' : quantity === 'level' ? 'mm' : quantity === 'temperature' ? '°C' : part.kind === 'cylinder' ? 'bar' : 'kPa';
             const acts = key === 'trips' ? 'trips' : key === 'alarm' ? 'warns' : key;
             const never = (limit: number, what: string, best?: number, severity: Severity = 'error') => tell({

@@ -28,13 +28,13 @@ export default defineRule({
             // It catches all the liquid if it can hold as much.
             const takes = trap.maybe('volume');
             if (notGiven(trap, 'volume')) tell.cannotCheck(trap, 'volume', `whether ${trap.name} catches what is drawn back when the stack cools`);
-            if (takes < 0.999 * Math.min(back, holds)) {
+            if (tell.fallsShort(takes, Math.min(back, holds), 'L', trap, 'volume')) {
                 tell({ at: trap.at('volume'), message: `${trap.name} takes ${show(takes, 'L')}; when the stack cools, up to ${show(Math.min(back, holds), 'L', 2)} of the liquid of ${v.name} come back.`, related: [{ span: v.at('water'), message: 'comes back' }] });
             }
             return;
         }
         if (notGiven(v, 'water')) tell.cannotCheck(v, 'water', `whether all that is in ${v.name} is drawn back when the stack cools`);
-        if (!(back > holds)) return;
+        if (!tell.exceeds(back, holds, 'L', v, 'water')) return;
         const link = v.paths.link(way.at(-2)!, v.name, gas);
         tell({
             at: v.at('water'), related: [{ span: column.at(), message: 'its gas shrinks' }],

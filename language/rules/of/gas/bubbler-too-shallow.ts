@@ -27,7 +27,7 @@ export default defineRule({
         const count = v.num('nozzle.count');
         const bore = v.num('nozzle.bore');
         const bears = 0.001 / 60 * (bore / 0.006) ** 2;
-        if (!(rate / count > 1.001 * bears)) return;
+        if (!tell.exceeds(rate / count, 1.001 * bears, 'L/min', v, 'nozzle')) return;
         const more = Math.ceil(rate / bears);
         tell({
             at: v.at('nozzle'), message: `${show(rate / count, 'L/min', 2)} of gas through one mouth of ${show(bore, 'mm')} makes an open channel; ${show(bears, 'L/min', 2)} is usual.`,

@@ -20,7 +20,7 @@ export default defineRule({
         const cracks = v.maybe('cracks-at');
         const across = stack.maybeQ(`${gas}-head`) - stack.maybeQ(`${gas === 'hydrogen' ? 'oxygen' : 'hydrogen'}-head`);
         const point = stack.maybeQ('bubble-point');
-        if (!(cracks > 300 && across >= 0.5 * point)) return;
+        if (!(cracks > 300) || !tell.exceeds(across, 0.5 * point, 'kPa', v, 'cracks-at')) return;
         tell({
             at: v.at('cracks-at'), severity: across >= point ? 'error' : 'warning',
             message: `${v.name} opens at ${show(cracks, 'kPa')}, so that ${show(across, 'kPa')} stand across the separators; they let gas through at ${show(point, 'kPa')}, half of it is the limit.`,

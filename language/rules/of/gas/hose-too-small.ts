@@ -28,13 +28,15 @@ export default defineRule({
         const drop = v.said('length') ? v.maybeQ('drop') : NaN;
         const speed = v.maybeQ('speed');
         const bore = v.maybe('bore');
-        if (!(drop > MOST_DROP * 1.001) && !(speed > MOST_SPEED * 1.001)) return;
+        const said = v.said('bore') ? 'bore' : 'size';
+        const [tight, fast] = [tell.exceeds(drop, MOST_DROP, 'kPa', v, said), tell.exceeds(speed, MOST_SPEED, 'm/s', v, said)];
+        if (!tight && !fast) return;
         // Laminar friction falls with the fourth power of the bore, speed with the second.
         const needed = bore * Math.max((drop / MOST_DROP || 0) ** 0.25, (speed / MOST_SPEED) ** 0.5);
         const wider = BORES.find(b => b >= needed * 1.02);
         tell({
-            at: v.at(v.said('bore') ? 'bore' : 'size'), severity: drop > MOST_DROP ? 'warning' : 'hint',
-            message: drop > MOST_DROP
+            at: v.at(said), severity: tight ? 'warning' : 'hint',
+            message: tight
                 ? `${show(v.maybe('length'), 'm')} of it take ${show(drop, 'kPa', 2)} from the ${gas}, clean and dry; ${show(MOST_DROP, 'kPa')} is the most that a hose should add to its side.`
                 : `The ${gas} flows at ${show(speed, 'm/s', 2)} in ${v.name}; above ${show(MOST_SPEED, 'm/s')} it pushes water and mist along.`,
             fixes: defined(wider && v.said('bore') ? setValue(v, 'bore', show(wider, 'mm'), `Take ${show(wider, 'mm')} of bore`) : undefined),

@@ -1,5 +1,9 @@
 import { show } from '../../../units/format.js';
+import type { View } from '../../../quantities/view.js';
 import { defineRule } from '../../define.js';
+
+/** What crosses the separators is known within this factor, and so is the current below which the gas is foul. */
+const DOUBT = 3;
 
 export default defineRule({
     name: 'cold-start-short-of-volts',
@@ -15,7 +19,9 @@ export default defineRule({
         const cold = v.maybeQ('current-cold');
         const usual = v.maybeQ('current');
         const site = v.the('site');
-        if (!(cold < 0.7 * usual) || !site) return;
+        if (!site || !(cold < 0.7 * usual)) return;
+        const clean = v.the('separator')?.said('material') ? v.maybeQ('lowest-clean-current') : NaN;
+        if (cold > DOUBT * clean || ventsAtFirst(v)) return;
         tell({
             at: v.the('supply')?.said('voltage') ? v.the('supply')!.at('voltage') : v.at('cells'),
             related: site.said('coldest') ? [{ span: site.at('coldest'), message: 'the coldest' }] : [],
@@ -24,3 +30,12 @@ export default defineRule({
         });
     },
 });
+
+/** Its first gas goes outdoors: nothing else is on its way, or a valve leads it out until a timer shuts it. */
+function ventsAtFirst(v: View): boolean {
+    const after = v.paths.after(v.name, 'hydrogen');
+    const parts = after.map(n => v.other(n)).filter((p): p is View => !!p);
+    if (after.includes('outdoors') && !parts.some(p => TAKES.has(p.kind))) return true;
+    return parts.some(p => p.kind === 'valve' && p.word('if-unpowered') === 'opens' && p.names('shut-while').some(n => v.other(n)?.kind === 'timer') && v.paths.after(p.name, 'hydrogen').includes('outdoors'));
+}
+const TAKES: ReadonlySet<string> = new Set(['bag', 'gasometer', 'compressor', 'cylinder', 'burner', 'engine', 'fuel-cell', 'balloon', 'recombiner']);

@@ -20,7 +20,7 @@ export default defineRule({
         const metal = v.all('column').find(c => c.said('material') && materials.get(c.word('material') ?? '')?.conducts);
         if (!open && !metal) return;
         const hot = v.maybeQ('steady-temperature');
-        if (!(hot > METAL)) return;
+        if (!tell.exceeds(hot, METAL, '°C', metal ?? v, metal ? 'material' : 'cover')) return;
         // The plates show their edges between the frames: metal, whatever the boards are made of.
         tell({
             at: metal ? metal.at('material') : v.at('cover'),

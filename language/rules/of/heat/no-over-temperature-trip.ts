@@ -16,10 +16,9 @@ export default defineRule({
     check(v, tell) {
         const lost = v.maybeQ('temperature-cooling-lost');
         const limit = v.num('max-temperature');
-        if (!(lost > limit)) return;
         const senses = [v.name, ...v.all('column').map(c => c.name), ...v.all('cooler').map(c => c.name)];
         const guards = senses.flatMap(n => stackGuards(v, `${n}.temperature`, 'above'));
-        if (guards.some(g => g.at <= limit + 3 || g.at !== g.at)) return;
+        if (guards.some(g => g.at <= limit + 3 || g.at !== g.at) || !tell.exceeds(lost, limit, '°C', v, 'max-temperature')) return;
         const late = guards[0];
         const coolers = v.all('cooler').length;
         const at = Math.round(limit - 273.15);

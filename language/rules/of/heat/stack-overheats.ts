@@ -27,7 +27,7 @@ export default defineRule({
         const hot = v.result('steady-temperature')!;
         const limit = v.num('max-temperature');
         const room = v.the('site')?.maybe('hottest') ?? 313.15;
-        if (!(hot.value > Math.min(limit, 343.15))) {
+        if (!tell.exceeds(hot.value, Math.min(limit, 343.15), '°C', v, 'max-temperature')) {
             // Warmth feeds itself only after a rise in which the current has about doubled: cooler stacks need not be asked.
             const margin = hot.value > room + LEAST_RISE ? v.maybeQ('thermal-margin') : 1;
             const edge = margin < THIN ? v.maybeQ('runaway-room') : NaN;

@@ -27,7 +27,7 @@ export default defineRule({
                 at: v.at('water'),
                 message: 'Sea water brings so much chloride that chlorine comes with the oxygen: poisonous at one part in a million.',
             });
-        } else if (chloride > 0.2) {
+        } else if (tell.exceeds(chloride, 0.2, 'mg/L', v, v.said('chloride') ? 'chloride' : 'water')) {
             tell({
                 at: v.said('chloride') ? v.at('chloride') : v.at('water'),
                 message: `${show(chloride, 'mg/L')} of chloride in the water, above 200 mg/L: chlorine comes with the oxygen.`,

@@ -16,7 +16,7 @@ export default defineRule({
         const water = v.word('water') ?? '';
         const conductivity = v.maybe('water-conductivity');
         const unfit = waters.get(water)?.fit === false;
-        if (!unfit && !(conductivity > 1e-3)) return;
+        if (!unfit && !tell.exceeds(conductivity, 1e-3, 'µS/cm', v, 'water-conductivity')) return;
         tell({
             at: unfit ? v.at('water') : v.at('water-conductivity'),
             message: unfit

@@ -16,7 +16,7 @@ export default defineRule({
     on: 'lye',
     check(v, tell) {
         const share = v.maybe('carbonate');
-        if (share > MOST && v.said('carbonate')) {
+        if (v.said('carbonate') && tell.exceeds(share, MOST, '%', v, 'carbonate')) {
             tell({ at: v.at('carbonate'), message: `${show(share, '%')} of the hydroxide is carbonate; from ${show(MOST, '%')} on the stack needs more volts and the lye foams. Renew it.` });
             return;
         }

@@ -20,7 +20,7 @@ export default defineRule({
         const related = [{ span: site.at('coldest'), message: 'the coldest' }];
         for (const lye of v.all('lye')) {
             const freezes = lye.maybeQ('freezing-point');
-            if (cold < freezes) {
+            if (tell.fallsShort(cold, freezes, '°C', lye, 'strength')) {
                 tell({
                     at: lye.at('strength'),
                     related,

@@ -19,7 +19,7 @@ export default defineRule({
         const most = Math.min(hot.value, ...guard);
         for (const w of wettedParts(v)) {
             const m = w.material;
-            if (!m || typeof m.lyeUpToK !== 'number' || !(most > m.lyeUpToK)) continue;
+            if (!m || typeof m.lyeUpToK !== 'number' || !tell.exceeds(most, m.lyeUpToK, '°C', w.part)) continue;
             tell({
                 at: w.at, severity: Math.min(hot.low, ...guard) > m.lyeUpToK ? 'error' : 'warning',
                 message: `${w.what[0].toUpperCase()}${w.what.slice(1)} of ${w.part.name} is of ${w.name}, good to ` +

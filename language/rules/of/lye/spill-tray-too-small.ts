@@ -30,7 +30,7 @@ export default defineRule({
         }
         // Only what is told of both can be compared: one tray of unknown size makes the sum unknown.
         const holds = trays.reduce((sum, t) => sum + t.maybe('volume'), 0);
-        if (!(holds < 0.999 * OVER * fill)) return;
+        if (!tell.fallsShort(holds, 0.999 * OVER * fill, 'L', trays[0], 'volume')) return;
         tell({
             at: trays[0].at('volume'), related: [{ span: v.at('fill'), message: 'what can run out' }],
             message: `${trays.length > 1 ? 'The trays hold' : `${trays[0].name} holds`} ${show(holds, 'L')}; ${show(fill, 'L')} of lye can run out, and ${wanted} is wanted for it.`,

@@ -21,8 +21,8 @@ export default defineRule({
         const high = new Set(compressor ? v.paths.after(compressor.name, 'hydrogen') : []);
         const before = compressor ? v.paths.before(compressor.name, 'hydrogen') : [];
         const tests = v.all('test').filter(t => t.word('result') === 'passed' && t.maybe('pressure') > 0);
-        const covers = (t: View) => t.rows('covers').flatMap(r => [...r.values()].flatMap(f => f.text === 'section' && f.names?.length === 2 ? v.paths.route(f.names[0], f.names[1], 'hydrogen') ?? f.names : f.names ? [f.names[0]] : []));
-        const low = tests.filter(t => covers(t).some(n => line.includes(n) && (!high.has(n) || before.includes(n)) || n === stack.name));
+        const coveredBy = new Map(tests.map(t => [t, t.rows('covers').flatMap(r => [...r.values()].flatMap(f => f.text === 'section' && f.names?.length === 2 ? v.paths.route(f.names[0], f.names[1], 'hydrogen') ?? f.names : f.names ? [f.names[0]] : []))]));
+        const low = tests.filter(t => coveredBy.get(t)!.some(n => line.includes(n) && (!high.has(n) || before.includes(n)) || n === stack.name));
         if (!low.length) tell({ at: stack.at(), message: `No test on record shows that the low side is tight. Before hydrogen: nitrogen or air on both sides at once, bag and seals blanked off, at ${show(Math.max(1.5 * stack.maybeQ('hydrogen-head', 0), 500), 'kPa', 2)} or more.` });
         else {
             const best = Math.max(...low.map(t => t.num('pressure')));
@@ -32,7 +32,7 @@ export default defineRule({
         const cylinder = v.all('cylinder').find(c => high.has(c.name));
         if (!cylinder || !compressor) return;
         const cut = cylinder.maybeQ('cut-off');
-        const pressed = tests.filter(t => covers(t).some(n => high.has(n) && !before.includes(n)) && t.num('pressure') > 20000);
+        const pressed = tests.filter(t => coveredBy.get(t)!.some(n => high.has(n) && !before.includes(n)) && t.num('pressure') > 20000);
         if (!pressed.length) tell({ at: cylinder.at(), message: `No test on record shows that the high side is tight${cut > 0 ? ` up to its ${show(cut, 'bar')}` : ''}.` });
         else {
             const best = Math.max(...pressed.map(t => t.num('pressure')));

@@ -15,7 +15,7 @@ export default defineRule({
         const down = v.maybeQ('down-speed');
         if (!(down > FASTEST_OF_FEW)) return; // speed only
         const rise = v.maybeQ('fine-bubble-rise');
-        if (!(down > rise)) return;
+        if (!tell.exceeds(down, rise, 'mm/s', v, 'bore')) return;
         const shared = v.the('link')?.word('shared');
         const meet = shared === 'returns' || shared === 'pumped-loop';
         const bore = Math.ceil(v.num('bore') * Math.sqrt(down / rise) * 200) * 5;

@@ -11,9 +11,9 @@ export default defineRule({
     source: 'upper limit 75 % of hydrogen in air, Coward & Jones 1952',
     on: 'rig',
     check(v, tell) {
+        if (v.all('analyser').length || v.all('test').some(t => t.maybe('oxygen') >= 0) || v.all('purge').some(p => p.maybe('oxygen-left') >= 0)) return;
         const found = records(v).find(r => POP.test(r.text));
         if (!found) return;
-        if (v.all('analyser').length || v.all('test').some(t => t.maybe('oxygen') >= 0) || v.all('purge').some(p => p.maybe('oxygen-left') >= 0)) return;
         tell({
             at: found.at,
             message: 'A sample that burns quietly only shows more than 75 % of hydrogen: nearly 5 % of oxygen may be in it, five times the usual trip. An oxygen meter shows it; no flame near gas that is kept.',

@@ -15,7 +15,7 @@ export default defineRule({
         const h = v.q('hydrogen-head');
         const o = v.q('oxygen-head');
         const difference = v.q('separator-head');
-        if (!(difference > 500)) return;
+        if (!tell.exceeds(difference, 500, 'kPa', v)) return;
         const low = h < o ? 'hydrogen' : 'oxygen';
         const bubbler = v.all('bubbler').find(b => v.paths.mediaOf(b.name).has(low));
         // Deeper by what the difference is in the liquid of this very bubbler.

@@ -21,9 +21,9 @@ export default defineRule({
             return;
         }
         const deeper = Math.ceil(down * 2000 / 10) * 10;
-        if (down >= depth) {
+        if (tell.exceeds(down, depth, 'mm', link, 'depth')) {
             tell({ at: link.at('depth'), message: `The heads push the level of ${v.name} down by ${show(down, 'mm')}; the link lies only ${show(depth, 'mm')} deep: gas passes into the other column.`, related: [{ span: v.at(), message: 'pushed down here' }], fixes: defined(setValue(link, 'depth', `${deeper} mm`)) });
-        } else if (v.said('return-port') && down >= v.num('return-port')) {
+        } else if (v.said('return-port') && tell.exceeds(down, v.num('return-port'), 'mm', v, 'return-port')) {
             tell({ at: v.at('return-port'), message: `The heads push the level of ${v.name} down by ${show(down, 'mm')}; its return port lies only ${show(v.num('return-port'), 'mm')} deep: gas goes back to the cells.`, fixes: defined(setValue(v, 'return-port', `${deeper} mm`)) });
         }
     },

@@ -14,9 +14,12 @@ export default defineRule({
         const h = v.q('hydrogen-in-oxygen-low');
         const o = v.q('oxygen-in-hydrogen-low');
         const routine = v.the('routine');
-        if (!(h > 0.01 || o > 0.005)) return;
-        const kept = ['bag', 'gasometer', 'compressor', 'cylinder'].some(kind => v.all(kind).length);
         const said = routine?.said('lowest-current');
+        const place = said ? routine! : v;
+        const key = said ? 'lowest-current' : undefined;
+        const foul = [tell.exceeds(h, 0.01, '%', place, key), tell.exceeds(o, 0.005, '%', place, key)];
+        if (!foul.includes(true)) return;
+        const kept = ['bag', 'gasometer', 'compressor', 'cylinder'].some(kind => v.all(kind).length);
         const clean = v.result('lowest-clean-current');
         const from = clean && clean.value > 0 ? ` From about ${show(clean.value, 'A', 2)} on the oxygen stays below 2 %.` : clean?.remarks.length ? ` ${clean.remarks[0]}` : '';
         tell({

@@ -15,7 +15,7 @@ export default defineRule({
         if (shared !== 'returns' && shared !== 'pumped-loop') return;
         const stack = v.the('stack');
         const foul = stack?.maybeQ('hydrogen-in-oxygen') ?? NaN;
-        if (!(foul > 0.01)) return;
+        if (!tell.exceeds(foul, 0.01, '%', v, 'shared')) return;
         const flow = stack!.maybeQ('lye-flow-oxygen');
         tell({
             at: v.at('shared'),

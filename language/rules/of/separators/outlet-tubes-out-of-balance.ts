@@ -20,7 +20,7 @@ export default defineRule({
         const [h, o] = [lost('hydrogen'), lost('oxygen')];
         const sum = (list: typeof h) => list.reduce((s, x) => s + x.drop, 0);
         const difference = sum(h) - sum(o);
-        if (!(Math.abs(difference) > DIFFERENCE)) return;
+        if (!tell.exceeds(Math.abs(difference), DIFFERENCE, 'kPa', v)) return;
         const worst = (difference > 0 ? h : o).sort((a, b) => b.drop - a.drop)[0].t;
         tell({
             at: worst.at('bore'),

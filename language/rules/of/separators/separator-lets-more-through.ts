@@ -20,7 +20,7 @@ export default defineRule({
         const base = oldest(v.all('test').filter(t => t.name !== v.name && t.names('covers').includes(separator.name) && t.said('level-change') && t.maybe('pressure') > 0));
         const before = base && (base.word('date') ?? '') < (v.word('date') ?? '') ? base.maybeQ('level-rate') * pressure / base.maybe('pressure') : NaN;
         const should = seeps > 0 ? seeps : before;
-        if (!(rate > 2 * should)) return;
+        if (!tell.exceeds(rate, 2 * should, 'mm/h', v, 'level-change')) return;
         tell({
             at: v.at('level-change'), severity: rate > 4 * should ? 'error' : 'warning',
             message: `The level moved at ${show(rate, 'mm/h', 2)}; ${seeps > 0 ? `sound pores let ${show(should, 'mm/h', 2)} through at this pressure` : `at the first check (${base!.name}) it was ${show(should, 'mm/h', 2)} at such a pressure`}. ` +

@@ -17,6 +17,6 @@ export default defineRule({
             tell({ at: v.at('size'), message: `A sheet of ${digits(sheet[0] * 1000)} x ${digits(sheet[1] * 1000)} mm does not overlap a window of ${digits(window[0] * 1000)} x ${digits(window[1] * 1000)} mm: both gases meet at its edge.`, related: [{ span: stack!.at('wetted'), message: 'the window' }] });
         }
         const edge = v.maybe('clamped');
-        if (edge < 0.003) tell({ at: v.at('clamped'), severity: 'warning', message: `An edge of ${show(edge, 'mm')} is hardly clamped; 3 mm is the least, 8 mm usual.` });
+        if (tell.fallsShort(edge, 0.003, 'mm', v, 'clamped')) tell({ at: v.at('clamped'), severity: 'warning', message: `An edge of ${show(edge, 'mm')} is hardly clamped; 3 mm is the least, 8 mm usual.` });
     },
 });

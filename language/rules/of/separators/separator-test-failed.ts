@@ -22,7 +22,7 @@ export default defineRule({
             return;
         }
         const [oxygen, hydrogen] = [last.maybe('oxygen'), last.maybe('hydrogen')];
-        if (oxygen > 0.01) tell({ at: last.at('oxygen'), message: `${show(oxygen, '%', 2)} of oxygen was in the hydrogen at ${last.name}; 1 % is the usual trip. It did not pass.${kept} until the way is found.` });
-        if (hydrogen > 0.02) tell({ at: last.at('hydrogen'), message: `${show(hydrogen, '%', 2)} of hydrogen was in the oxygen at ${last.name}; 2 % is the usual trip. It did not pass.${kept} until the way is found.` });
+        if (tell.exceeds(oxygen, 0.01, '%', last, 'oxygen')) tell({ at: last.at('oxygen'), message: `${show(oxygen, '%', 2)} of oxygen was in the hydrogen at ${last.name}; 1 % is the usual trip. It did not pass.${kept} until the way is found.` });
+        if (tell.exceeds(hydrogen, 0.02, '%', last, 'hydrogen')) tell({ at: last.at('hydrogen'), message: `${show(hydrogen, '%', 2)} of hydrogen was in the oxygen at ${last.name}; 2 % is the usual trip. It did not pass.${kept} until the way is found.` });
     },
 });

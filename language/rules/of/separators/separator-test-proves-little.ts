@@ -33,9 +33,9 @@ export default defineRule({
         }
         const head = stack.maybeQ('separator-head');
         const holds = separator.maybeQ('bubble-point');
-        if (pressure > 0.5 * holds) {
+        if (tell.exceeds(pressure, 0.5 * holds, 'kPa', v, 'pressure')) {
             tell({ at: v.at('pressure'), message: `At ${show(pressure, 'kPa')} gas may go through sound pores: they hold ${show(holds, 'kPa')} at best, and half of it is the most for a test. Above it the sheet can tear.` });
-        } else if (pressure < 2 * head) {
+        } else if (tell.fallsShort(pressure, 2 * head, 'kPa', v, 'pressure')) {
             tell({ at: v.at('pressure'), message: `${show(pressure, 'kPa')} is less than twice the ${show(head, 'kPa', 2)} that stand across the separators in the work: a small hole stays shut. ${show(2 * head, 'kPa', 2)} or more shows it.` });
         }
     },

@@ -24,7 +24,7 @@ export default defineRule({
         const middle = v.maybe('high-point', Math.max(...heights)) / 2;
         const high = openings.filter(o => o.height >= middle).reduce((s, o) => s + o.area, 0);
         const low = openings.filter(o => o.height < middle).reduce((s, o) => s + o.area, 0);
-        if (Math.min(high, low) >= 0.99 * wanted) return;
+        if (!tell.fallsShort(Math.min(high, low), 0.99 * wanted, 'm2', v, 'openings')) return;
         // What little a small stack makes is carried off all the same.
         const little = v.maybeQ('leak-share') <= 0.001;
         tell({

@@ -20,7 +20,7 @@ export default defineRule({
             if (v.the('stack')!.maybeQ('hydrogen-rate') > 0 && !v.all('fan').length) tell.cannotCheck(v, 'openings', 'whether the air of the room is changed fast enough');
             return;
         }
-        if (share <= 0.004) return;
+        if (!tell.exceeds(share, 0.004, '%', v, 'openings')) return;
         const fresh = v.q('ventilation');
         const leak = share / (1 - share) * fresh;
         const wanted = Math.ceil(leak / 0.004 * 3600 / 5) * 5;

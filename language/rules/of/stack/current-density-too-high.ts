@@ -14,7 +14,7 @@ export default defineRule({
         const j = v.q('current-density');
         const steel = /^stainless/.test(v.word('plate.material') ?? '');
         const limit = v.maybe('gap') === 0 ? 10000 : steel ? 2500 : 4000;
-        if (!(j > limit)) return;
+        if (!tell.exceeds(j, limit, 'mA/cm2', v, 'wetted')) return;
         tell({ at: v.at('wetted'), message: `${show(j, 'mA/cm2')} is above ${show(limit, 'mA/cm2')}, about what ${steel ? 'plain stainless' : 'plates with a gap'} bear: foam, heat and lost volts follow.` });
     },
 });

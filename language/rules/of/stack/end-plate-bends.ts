@@ -12,7 +12,7 @@ export default defineRule({
     on: 'stack',
     check(v, tell) {
         const left = v.maybeQ('gasket-squeeze-between');
-        if (!(left < 0.1)) return;
+        if (!tell.fallsShort(left, 0.1, '%', v, 'end-board')) return;
         const bow = v.q('end-board-bow');
         tell({
             at: v.at('end-board'),

@@ -15,8 +15,8 @@ export default defineRule({
     check(v, tell) {
         if (!(v.maybe('groups', 1) > 1)) return; // speed only
         const share = v.maybeQ('group-share');
-        if (!(share > TOLD)) return;
         const stated = v.said('better-group');
+        if (!tell.exceeds(share, TOLD, '%', v, stated ? 'better-group' : 'groups')) return;
         tell({
             at: stated ? v.at('better-group') : v.at('groups'), severity: stated ? 'warning' : 'hint',
             message: `${stated ? 'The better group' : 'With the usual spread of cells the better group'} takes about ${show(v.q('better-group-current'), 'A', 2)} of ${show(v.q('current'), 'A', 2)}; ` +

@@ -13,9 +13,9 @@ export default defineRule({
         if (!v.said('stud')) return; // speed only
         const density = v.maybeQ('terminal-density');
         const drop = v.maybeQ('end-plate-drop');
-        if (density > 1e6) {
+        if (tell.exceeds(density, 1e6, 'A/mm2', v, 'stud')) {
             tell({ at: v.at('stud'), message: `${show(density, 'A/mm2', 2)} flows through the contact of the terminal; 1 A/mm2 is the most that a bolted joint bears for hours.` });
-        } else if (drop > 0.05) {
+        } else if (tell.exceeds(drop, 0.05, 'mV', v, 'stud')) {
             tell({ at: v.at('stud'), message: `About ${show(drop, 'mV', 2)} is lost along the end plate, 50 mV is the usual limit: a thicker end plate, or a copper bar along its dry side.` });
         }
     },

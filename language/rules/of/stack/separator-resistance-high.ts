@@ -13,9 +13,9 @@ export default defineRule({
         const separator = v.the('separator');
         const resistance = separator?.maybe('area-resistance') ?? NaN;
         const volts = v.maybeQ('current-density') * resistance;
-        if (!(volts > 0.15)) return;
+        if (!separator || !tell.exceeds(volts, 0.15, 'mV', separator, 'area-resistance')) return;
         tell({
-            at: separator!.at('area-resistance'),
+            at: separator.at('area-resistance'),
             message: `The separator takes ${show(volts, 'mV', 2)} of every cell at ${show(v.maybeQ('current-density'), 'mA/cm2')}, ` +
                 `${digits(100 * volts / v.maybeQ('volts-per-cell'), 2)} % of the power. Never trade its fine pores for it.`,
         });

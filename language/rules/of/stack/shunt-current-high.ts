@@ -12,7 +12,7 @@ export default defineRule({
     on: 'stack',
     check(v, tell) {
         const share = v.q('bypass-share');
-        if (!(share > 0.1)) return;
+        if (!tell.exceeds(share, 0.1, '%', v, 'port')) return;
         const assumed = v.says('port') === 'assumed';
         tell({
             at: v.at('port'), severity: assumed ? 'hint' : share > 0.25 ? 'error' : 'warning',

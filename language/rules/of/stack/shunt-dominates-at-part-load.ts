@@ -14,7 +14,7 @@ export default defineRule({
         const routine = v.the('routine');
         if (!routine?.said('lowest-current')) return;
         const lost = v.maybeQ('bypass-share-low');
-        if (!(lost > 0.25)) return;
+        if (!tell.exceeds(lost, 0.25, '%', routine, 'lowest-current')) return;
         const full = v.maybeQ('bypass-share');
         tell({
             at: routine.at('lowest-current'),

@@ -14,7 +14,7 @@ export default defineRule({
     check(v, tell) {
         const head = Math.max(v.maybeQ('hydrogen-head', 0), v.maybeQ('oxygen-head', 0));
         const tested = v.maybe('test-pressure');
-        if (tested === tested ? !(head > tested / 1.5) : !(head > 10e3)) return;
+        if (!tell.exceeds(head, tested === tested ? tested / 1.5 : 10e3, 'kPa', v, 'test-pressure')) return;
         const force = v.maybeQ('face-force');
         const each = force > 100 ? ` Each face then carries ${show(force, 'kN', 2)}.` : '';
         tell({

@@ -18,7 +18,7 @@ export default defineRule({
         const off = v.maybeQ('cut-off');
         const later = v.maybeQ('pressure-filled-cold');
         const site = v.the('site');
-        if (!cut || !site || !(later > rating * 1.0001) || off > rating) return;
+        if (!cut || !site || off > rating || !tell.exceeds(later, rating, 'bar', cut.device, cut.key)) return;
         const air = site.maybeQ('air-pressure');
         const lower = Math.floor(((rating + air) * (off + air) / (later + air) - air) / 10000) * 10000;
         tell({

@@ -19,7 +19,7 @@ export default defineRule({
             const nominal = s.maybe(`${key}.value`);
             const bound = s.bounds(`${key}.value`).high;
             const high = bound > nominal ? bound : nominal * (1 + s.maybe('tolerance', 0.05));
-            if (!key || !(high > rating * 1.0001)) continue;
+            if (!key || !tell.exceeds(high, rating, 'bar', s, key)) continue;
             const lower = Math.floor(0.85 * rating / 10000) * 10000;
             const spread = bound > nominal ? ` ± ${show(bound - nominal, 'bar')}` : '';
             tell({

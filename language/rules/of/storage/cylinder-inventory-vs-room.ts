@@ -21,6 +21,6 @@ export default defineRule({
             if (notGiven(site, 'volume')) tell.cannotCheck(site, 'volume', `what the contents of ${v.name} make of the room`);
             return;
         }
-        if (share > 0.01) tell({ at: v.at('volume'), severity: share > 0.04 ? 'error' : 'warning', message: `Its ${show(v.q('stored-gas'), 'NL')}, let go, make ${digits(100 * share, 2)} % hydrogen of this room; 1 % is the limit, 4 % burns.`, related: [{ span: site.at('volume'), message: 'the room' }], fixes: defined(v.part.entries.has('place') ? undefined : setValue(v, 'place', '"outside wall, shaded"', 'Stand it outside')) });
+        if (tell.exceeds(share, 0.01, '%', v, 'volume')) tell({ at: v.at('volume'), severity: share > 0.04 ? 'error' : 'warning', message: `Its ${show(v.q('stored-gas'), 'NL')}, let go, make ${digits(100 * share, 2)} % hydrogen of this room; 1 % is the limit, 4 % burns.`, related: [{ span: site.at('volume'), message: 'the room' }], fixes: defined(v.part.entries.has('place') ? undefined : setValue(v, 'place', '"outside wall, shaded"', 'Stand it outside')) });
     },
 });

@@ -20,7 +20,7 @@ export default defineRule({
         const pressure = v.maybeQ('cut-off', v.maybe('rating'));
         const strength = v.maybe('steel');
         if (!v.paths.mediaOf(v.name).has('hydrogen') || !(pressure >= 5e6)) return;
-        if (strength > 950e6) tell({ at: v.atSlot('steel'), severity: 'warning', message: `Steel of ${show(strength, 'MPa')} can crack in hydrogen of ${show(pressure, 'bar')}; 950 MPa is the limit for cylinders.` });
+        if (tell.exceeds(strength, 950e6, 'MPa', v, 'steel')) tell({ at: v.atSlot('steel'), severity: 'warning', message: `Steel of ${show(strength, 'MPa')} can crack in hydrogen of ${show(pressure, 'bar')}; 950 MPa is the limit for cylinders.` });
         else if (v.word('steel.seam') === 'welded') tell({ at: v.atSlot('steel.seam'), severity: 'warning', message: `${v.name} is welded and holds ${show(pressure, 'bar')}: hydrogen above 50 bar is kept in seamless cylinders that are marked for it.` });
     },
 });

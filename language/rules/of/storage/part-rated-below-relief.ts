@@ -18,7 +18,7 @@ export default defineRule({
             if (!['filter', 'dryer', 'check-valve', 'valve', 'tube', 'arrestor', 'burner', 'unloader', 'fuel-cell'].includes(p.kind)) continue;
             const key = p.kind === 'fuel-cell' ? 'inlet-rating' : 'rating';
             const bears = p.maybe(key);
-            if (bears < set) tell({ at: p.at(key), message: `${p.name} bears ${show(bears, 'bar')}; ${v.name} opens only at ${show(set, 'bar')}.`, related: [{ span: v.at('set'), message: 'opens here' }] });
+            if (tell.fallsShort(bears, set, 'bar', p, key)) tell({ at: p.at(key), message: `${p.name} bears ${show(bears, 'bar')}; ${v.name} opens only at ${show(set, 'bar')}.`, related: [{ span: v.at('set'), message: 'opens here' }] });
             else if (bears !== bears && p.kind !== 'burner') tell.cannotCheck(p, key, `whether ${p.name} bears the ${show(set, 'bar')} of ${v.name}`);
         }
     },

@@ -23,7 +23,7 @@ export default defineRule({
         const sets = reliefsOf(store).open.map(r => r.maybe('set')).filter(p => p === p);
         const most = sets.length ? Math.min(...sets) : store.maybe('rating');
         const bears = v.maybe('inlet-rating');
-        if (bears < most) tell({ at: v.at('inlet-rating'), message: `The inlet of ${v.name} bears ${show(bears, 'bar')}; up to ${show(most, 'bar')} can stand there.`, related: [{ span: store.at('rating'), message: 'the store' }] });
+        if (tell.fallsShort(bears, most, 'bar', v, 'inlet-rating')) tell({ at: v.at('inlet-rating'), message: `The inlet of ${v.name} bears ${show(bears, 'bar')}; up to ${show(most, 'bar')} can stand there.`, related: [{ span: store.at('rating'), message: 'the store' }] });
         else if (bears !== bears) tell.cannotCheck(v, 'inlet-rating', `whether ${v.name} bears the pressure of ${store.name}`);
     },
 });

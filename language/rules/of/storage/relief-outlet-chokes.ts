@@ -29,7 +29,7 @@ export default defineRule({
         if (flow > 0 && notGiven(v, 'outlet') && v.paths.from(v.name, 'hydrogen').some(l => v.other(l.to.name))) tell.cannotCheck(v, 'outlet', `whether the pipe behind ${v.name} holds back what it lets go`);
         for (const [key, quantity, share, where] of [['outlet', 'back-pressure', 0.1, 'behind'], ['inlet', 'inlet-loss', 0.03, 'before']] as const) {
             const drop = v.maybeQ(quantity);
-            if (!(drop > share * set)) continue;
+            if (!tell.exceeds(drop, share * set, 'bar', v, key)) continue;
             tell({
                 at: v.at(key), message: `Wide open ${v.name} passes ${show(flow, 'Nm3/h')}; ${where} it ${show(v.num(key), 'mm')} of bore then take ${show(drop, 'bar', 2)}, and ${show(share * set, 'bar', 2)} is the limit.`,
                 related: [{ span: v.at('set'), message: 'opens here' }], fixes: defined(widened(v, key, drop / (share * set))),

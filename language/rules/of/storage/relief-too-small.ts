@@ -16,6 +16,6 @@ export default defineRule({
         const capacity = v.maybeQ('capacity-hydrogen');
         const compressor = v.the('compressor')!;
         if (capacity !== capacity) tell.cannotCheck(v, 'capacity', `whether ${v.name} passes what ${compressor.name} brings`);
-        else if (capacity < inflow) tell({ at: v.at(v.said('capacity') ? 'capacity' : 'orifice'), message: `${v.name} passes ${show(capacity, 'Nm3/h')} of hydrogen; ${compressor.name} can bring ${show(inflow, 'Nm3/h')}.`, related: [{ span: compressor.at('displacement'), message: 'what comes in' }] });
+        else if (tell.fallsShort(capacity, inflow, 'Nm3/h', v, v.said('capacity') ? 'capacity' : 'orifice')) tell({ at: v.at(v.said('capacity') ? 'capacity' : 'orifice'), message: `${v.name} passes ${show(capacity, 'Nm3/h')} of hydrogen; ${compressor.name} can bring ${show(inflow, 'Nm3/h')}.`, related: [{ span: compressor.at('displacement'), message: 'what comes in' }] });
     },
 });

@@ -21,7 +21,7 @@ export default defineRule({
         const rating = v.maybe('rating');
         const set = Math.min(...reliefsOf(v).open.map(r => r.maybe('set', Infinity)));
         const limit = Math.min(0.9 * set, rating === rating ? rating : Infinity);
-        if (!(hot > limit * 1.0001)) return;
+        if (!tell.exceeds(hot, limit, 'bar', cut.device, cut.key)) return;
         const air = site.maybeQ('air-pressure', 101325);
         const lower = Math.floor(((limit + air) * (off + air) / (hot + air) - air) / 10000) * 10000;
         tell({

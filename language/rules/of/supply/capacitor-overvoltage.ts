@@ -12,7 +12,7 @@ export default defineRule({
     check(v, tell) {
         const crest = v.the('transformer')?.q('crest-voltage') ?? NaN;
         const rating = v.num('rating');
-        if (!(rating < 1.1 * crest)) return;
+        if (!tell.fallsShort(rating, 1.1 * crest, 'V', v, 'rating')) return;
         tell({ at: v.at('rating'), message: `A capacitor for ${show(rating, 'V')} sees ${show(crest, 'V')} with the stack unplugged, ${show(1.1 * crest, 'V')} when the mains is high.` });
     },
 });

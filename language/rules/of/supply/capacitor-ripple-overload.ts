@@ -12,7 +12,7 @@ export default defineRule({
     check(v, tell) {
         const ripple = v.q('ripple-current');
         const rated = v.num('ripple-rating');
-        if (!(ripple > rated) || !v.the('transformer')) return;
+        if (!v.the('transformer') || !tell.exceeds(ripple, rated, 'A', v, 'ripple-rating')) return;
         tell({
             at: v.at('ripple-rating'), severity: ripple > 2 * rated ? 'error' : 'warning',
             message: `About ${show(ripple, 'A', 2)} of ripple flows in capacitors for ${show(rated, 'A')}. The stack needs no capacitor: ` +

@@ -18,7 +18,7 @@ export default defineRule({
         if (!from || v.yes('soft-start') || !(rating > 0)) return;
         const surge = v.maybeQ('inrush');
         const holds = Math.SQRT2 * from * rating;
-        if (!(surge > holds)) return;
+        if (!tell.exceeds(surge, holds, 'A', v, 'power')) return;
         tell({
             at: v.at('power'),
             message: `Switched on at a bad moment it draws a crest of about ${show(surge, 'A', 2)}; a breaker of ${show(rating, 'A')} and curve ${curve} may act from ${show(holds, 'A', 2)} on. A soft start helps; a larger breaker than the cable allows never.`,

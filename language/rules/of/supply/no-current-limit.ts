@@ -19,7 +19,7 @@ export default defineRule({
         const usual = v.maybe('current', v.maybeQ('current'));
         const cold = v.maybeQ('current-cold');
         const hot = v.maybeQ('current-hot');
-        if (!(hot > 1.3 * usual)) return;
+        if (!tell.exceeds(hot, 1.3 * usual, 'A', v, 'cells')) return;
         const from = v.other(source.part);
         const limit = Math.ceil(usual);
         tell({

@@ -12,7 +12,7 @@ export default defineRule({
     check(v, tell) {
         const seen = v.q('peak-inverse');
         const rating = v.num('reverse-rating');
-        if (!(rating < 1.5 * seen)) return;
+        if (!tell.fallsShort(rating, 1.5 * seen, 'V', v, 'reverse-rating')) return;
         tell({ at: v.at('reverse-rating'), severity: rating < 1.1 * seen ? 'error' : 'warning', message: `Diodes for ${show(rating, 'V')} see ${show(seen, 'V')} in reverse, ${show(1.1 * seen, 'V')} when the mains is high.` });
     },
 });

@@ -15,7 +15,7 @@ export default defineRule({
     check(v, tell) {
         const junction = v.q('junction-temperature');
         const most = v.num('max-junction');
-        if (!(junction > most - 25)) return;
+        if (!tell.exceeds(junction, most - 25, '°C', v, 'sink')) return;
         const loss = v.q('loss');
         const ambient = v.the('site')?.maybe('hottest') ?? NaN;
         const allowed = (most - 25 - ambient) / loss - v.maybe('junction-to-sink', 1.1);

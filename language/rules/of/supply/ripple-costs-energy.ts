@@ -13,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         if (!(v.maybe('cells') > 0) || !(v.the('rectifier') || v.the('transformer') || v.the('supply')?.said('form-factor'))) return; // speed only
         const loss = v.maybeQ('ripple-loss');
-        if (!(loss > 0.03)) return;
+        if (!tell.exceeds(loss, 0.03, '%', v)) return;
         const supply = v.the('supply');
         const place = supply?.said('form-factor') ? supply.at('form-factor') : (v.the('rectifier') ?? v.the('transformer'))?.at();
         tell({

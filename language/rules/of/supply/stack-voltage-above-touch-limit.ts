@@ -17,8 +17,8 @@ export default defineRule({
         const cover = v.word('cover');
         const covered = cover === 'fixed' || cover === 'interlocked';
         const at = v.part.entries.has('cover') ? v.at('cover') : v.at('cells');
-        if (volts > 120) tell({ at, message: `${show(volts, 'V')} is above 120 V, the ceiling for extra-low direct voltage: this needs the protection of a mains circuit.` });
-        else if (volts > 60 && !covered) tell({ at, message: `${show(volts, 'V')} on bare wet plates is above 60 V; a fixed or interlocked cover is missing.`, fixes: defined(setValue(v, 'cover', 'interlocked', 'Plan an interlocked cover')) });
-        else if (volts > 30 && !covered) tell({ at, severity: 'warning', message: `${show(volts, 'V')} on bare wet plates is above 30 V, the limit outside dry places; a cover is missing.`, fixes: defined(setValue(v, 'cover', 'fixed', 'Plan a fixed cover')) });
+        if (tell.exceeds(volts, 120, 'V', v, 'cells')) tell({ at, message: `${show(volts, 'V')} is above 120 V, the ceiling for extra-low direct voltage: this needs the protection of a mains circuit.` });
+        else if (!covered && tell.exceeds(volts, 60, 'V', v, 'cells')) tell({ at, message: `${show(volts, 'V')} on bare wet plates is above 60 V; a fixed or interlocked cover is missing.`, fixes: defined(setValue(v, 'cover', 'interlocked', 'Plan an interlocked cover')) });
+        else if (!covered && tell.exceeds(volts, 30, 'V', v, 'cells')) tell({ at, severity: 'warning', message: `${show(volts, 'V')} on bare wet plates is above 30 V, the limit outside dry places; a cover is missing.`, fixes: defined(setValue(v, 'cover', 'fixed', 'Plan a fixed cover')) });
     },
 });

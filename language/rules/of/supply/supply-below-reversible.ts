@@ -15,7 +15,7 @@ export default defineRule({
         const cells = stack.num('cells');
         const each = stack.q('reversible-voltage');
         const needed = cells * each;
-        if (!(open < needed)) return;
+        if (!tell.fallsShort(open, needed, 'V', stack, 'cells')) return;
         const fits = Math.max(1, Math.floor(open / 2));
         tell({
             at: stack.at('cells'),

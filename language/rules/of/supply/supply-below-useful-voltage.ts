@@ -15,7 +15,7 @@ export default defineRule({
         const open = v.maybeQ('source-open-voltage');
         const cells = v.num('cells');
         const each = open / cells;
-        if (!(each >= v.maybeQ('reversible-voltage') && each < 1.7) || /activated/.test(v.word('electrode') ?? '')) return;
+        if (!(each >= v.maybeQ('reversible-voltage')) || /activated/.test(v.word('electrode') ?? '') || !tell.fallsShort(each, 1.7, 'V', v, 'cells')) return;
         tell({
             at: v.at('cells'),
             message: `${show(open, 'V')} over ${digits(cells)} cells is ${show(each, 'V')} each: plain electrodes pass only a few mA/cm2 below 1.7 V.`,

@@ -15,10 +15,12 @@ export default defineRule({
         const cells = v.num('cells');
         const current = v.maybeQ('current');
         if (!source || source.limited) return;
-        const loaded = source.kind === 'pulses' ? source.open : source.open - source.resistance * (current > 0 ? current : 0);
-        if (!(loaded > 2.5 * cells)) return;
+        // The crest of a pulse tells nothing by itself: what is above the cells lasts a part of each period, and the winding takes it.
+        const loaded = source.kind === 'pulses' ? v.maybeQ('voltage', source.open) : source.open - source.resistance * (current > 0 ? current : 0);
+        if (!tell.exceeds(loaded, 2.5 * cells, 'V', v, 'cells')) return;
+        const from = v.other(source.part);
         tell({
-            at: v.other(source.part)?.at('voltage') ?? v.at('cells'),
+            at: from?.at(from.kind === 'transformer' ? 'secondary' : 'voltage') ?? v.at('cells'),
             message: `${show(loaded, 'V')} on ${digits(cells)} cells is ${show(loaded / cells, 'V')} each, and nothing limits the current${current > 0 ? `: about ${show(current, 'A')} would flow` : ''}.`,
             related: [{ span: v.at('cells'), message: 'the cells in series' }],
         });

@@ -16,7 +16,7 @@ export default defineRule({
         const drawn = v.kind === 'transformer' ? v.maybeQ('winding-current') : v.the('stack')?.maybeQ('current') ?? NaN;
         const hours = v.the('routine')?.maybe('hours') ?? NaN;
         const lasting = rated * Math.sqrt(duty);
-        if (!(duty < 1 && drawn > lasting)) return;
+        if (!(duty < 1) || !tell.exceeds(drawn, lasting, 'A', v, 'duty')) return;
         tell({
             at: v.at('duty'),
             message: `For hours it bears about ${show(lasting, 'A', 2)} (${show(rated, 'A')} x √${digits(duty, 2)}); ` +

@@ -12,7 +12,7 @@ export default defineRule({
     check(v, tell) {
         const rms = v.q('winding-current');
         const rated = v.q('rated-secondary-current');
-        if (!(rms > rated)) return;
+        if (!tell.exceeds(rms, rated, 'A', v, 'power')) return;
         tell({ at: v.at('power'), severity: rms > 1.3 * rated ? 'error' : 'warning', message: `The winding carries ${show(rms, 'A')} RMS and is rated ${show(rated, 'A')} (${digits(100 * rms / rated, 2)} %).` });
     },
 });

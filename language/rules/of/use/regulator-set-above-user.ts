@@ -20,7 +20,7 @@ export default defineRule({
             const most = regulator.maybe('max-outlet');
             const between = new Set(v.paths.after(name, 'hydrogen'));
             const relief = Math.min(...v.all('relief-valve').filter(r => between.has(r.name)).map(r => r.maybe('set', Infinity)), regulator.maybe('has-relief', Infinity));
-            if (set > rating) tell({ at: regulator.at('set'), message: `${name} is set to ${show(set, 'bar')}; ${v.name} bears ${show(rating, 'bar')}.`, related: [{ span: v.at(key), message: 'what it bears' }], fixes: defined(setValue(regulator, 'set', show(Math.floor(0.8 * rating / 1000) * 1000, 'bar'), `Set it to ${show(Math.floor(0.8 * rating / 1000) * 1000, 'bar')}`)) });
+            if (tell.exceeds(set, rating, 'bar', regulator, 'set')) tell({ at: regulator.at('set'), message: `${name} is set to ${show(set, 'bar')}; ${v.name} bears ${show(rating, 'bar')}.`, related: [{ span: v.at(key), message: 'what it bears' }], fixes: defined(setValue(regulator, 'set', show(Math.floor(0.8 * rating / 1000) * 1000, 'bar'), `Set it to ${show(Math.floor(0.8 * rating / 1000) * 1000, 'bar')}`)) });
             else if (most > rating && relief > rating) tell({ at: regulator.at('max-outlet'), severity: 'warning', message: `${name} can be turned up to ${show(most, 'bar')}; ${v.name} bears ${show(rating, 'bar')}, and no relief valve stands between.`, related: [{ span: v.at(key), message: 'what it bears' }] });
             return;
         }

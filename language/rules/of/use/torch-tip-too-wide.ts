@@ -20,7 +20,7 @@ export default defineRule({
         for (const key of ['tip', 'flow']) if (notGiven(v, key)) tell.cannotCheck(v, key, `whether the flame runs back into ${v.name}`);
         const speed = v.maybeQ('tip-speed');
         const flame = v.q('flame-speed');
-        if (!(speed < FASTER * flame)) return;
+        if (!tell.fallsShort(speed, FASTER * flame, 'm/s', v, 'tip')) return;
         tell({
             at: v.at('tip'), severity: sort === 'torch-common-duct' || speed < flame ? 'error' : 'warning',
             message: `Mixed gas leaves the tip at ${show(speed, 'm/s')} and burns at about ${show(flame, 'm/s')}: ${speed < flame ? 'the flame runs back' : 'it runs back as soon as the flow dips'}. ${show(FASTER * flame, 'm/s', 2)} is wanted.`,

@@ -9,6 +9,7 @@ export default defineRule({
     summary: 'The bag or bell before a user gives less pressure than the user needs.',
     why: 'A slack bag presses hardly at all: the flame stays small or goes out, and air can come in where gas should go out.',
     source: 'heads along the path',
+    under: ['gasometer-head'],
     on: ['burner', 'engine', 'fuel-cell'],
     check(v, tell) {
         const own = v.maybe('pressure');

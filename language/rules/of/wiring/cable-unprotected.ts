@@ -1,3 +1,4 @@
+import type { View } from '../../../quantities/view.js';
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
 
@@ -12,11 +13,13 @@ export default defineRule({
     on: 'leads',
     check(v, tell) {
         const bears = v.q('ampacity');
-        const fuses = v.all('fuse');
+        // Behind a converter another current flows: the fuse before it does not guard this cable.
+        const apart = (f: View) => v.paths.between(f.name, v.name, 'current').some(n => ['supply', 'transformer', 'charger'].includes(v.other(n)?.kind ?? ''));
+        const fuses = v.all('fuse').filter(f => !apart(f));
         const smallest = Math.min(...fuses.map(f => f.maybe('rating', Infinity)));
         const supply = v.the('supply');
         const limited = (supply?.maybe('current-limit', Infinity) ?? Infinity) <= bears;
-        if (smallest > 1.25 * bears && smallest < Infinity) {
+        if (smallest < Infinity && tell.exceeds(smallest, 1.25 * bears, 'A', v, 'section')) {
             const f = fuses.find(x => x.maybe('rating') === smallest)!;
             tell({ at: v.at('section'), message: `${show(v.num('section'), 'mm2')} bears about ${show(bears, 'A', 2)}; the fuse before it lets ${show(smallest, 'A')} pass.`, related: [{ span: f.at('rating'), message: 'the fuse' }] });
         } else if (!fuses.length && !limited && (v.the('battery') || v.the('transformer'))) {

@@ -13,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         const rating = v.maybe('rating');
         const current = v.the('stack')?.maybeQ('current') ?? NaN;
-        if (v.word('ends') === 'soldered' || !(rating < 1.25 * current)) return;
+        if (v.word('ends') === 'soldered' || !tell.fallsShort(rating, 1.25 * current, 'A', v, 'rating')) return;
         tell({
             at: v.at('rating'),
             severity: rating < current ? 'error' : 'warning',

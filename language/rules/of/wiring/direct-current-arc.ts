@@ -24,7 +24,7 @@ export default defineRule({
         if (v.kind === 'fuse') {
             const breaks = v.maybe('dc-rating');
             if (v.says('dc-rating') === 'none' && source.volts > ARC_VOLTS) tell({ at: v.at('dc-rating'), message: `${v.name} has no rating for direct voltage, and ${volts} can stand across it: when it blows, the arc may go on.`, related });
-            else if (breaks < 0.999 * source.volts) tell({ at: v.at('dc-rating'), severity: 'error', message: `${v.name} breaks ${show(breaks, 'V')} of direct voltage; ${volts} can stand across it.`, related });
+            else if (tell.fallsShort(breaks, 0.999 * source.volts, 'V', v, 'dc-rating')) tell({ at: v.at('dc-rating'), severity: 'error', message: `${v.name} breaks ${show(breaks, 'V')} of direct voltage; ${volts} can stand across it.`, related });
             else if (notGiven(v, 'dc-rating') && source.volts > ARC_VOLTS) tell.cannotCheck(v, 'dc-rating', `whether ${v.name} breaks the ${volts} that can stand across it`);
             return;
         }
@@ -35,7 +35,7 @@ export default defineRule({
         if (notGiven(v, 'rating') && source.volts > ARC_VOLTS && !(amperes <= ARC_AMPERES)) tell.cannotCheck(v, 'rating', `whether ${v.name} breaks ${volts} of direct voltage`);
         if (v.word('rating.sort') === 'AC') {
             if (source.volts > ARC_VOLTS && !(amperes <= ARC_AMPERES)) tell({ at: v.at('rating'), message: `${v.name} is made for alternating current and has to break ${amperes === amperes ? `${show(amperes, 'A')} at ` : ''}${volts} of direct current: the arc may not go out.`, related });
-        } else if (rated < 0.999 * source.volts) tell({ at: v.at('rating'), message: `${v.name} breaks ${show(rated, 'V')} of direct voltage; ${volts} can stand across it.`, related });
-        else if (v.maybe('rating') < amperes) tell({ at: v.at('rating'), message: `${v.name} is rated ${show(v.num('rating'), 'A')}; ${show(amperes, 'A')} pass it.` });
+        } else if (tell.fallsShort(rated, 0.999 * source.volts, 'V', v, 'rating')) tell({ at: v.at('rating'), message: `${v.name} breaks ${show(rated, 'V')} of direct voltage; ${volts} can stand across it.`, related });
+        else if (tell.fallsShort(v.maybe('rating'), amperes, 'A', v, 'rating')) tell({ at: v.at('rating'), message: `${v.name} is rated ${show(v.num('rating'), 'A')}; ${show(amperes, 'A')} pass it.` });
     },
 });

@@ -11,7 +11,7 @@ export default defineRule({
     on: 'fuse',
     check(v, tell) {
         const share = v.q('load-share');
-        if (!(share > 0.9)) return;
+        if (!tell.exceeds(share, 0.9, '%', v, 'rating')) return;
         const current = share * v.num('rating');
         tell({
             at: v.at('rating'), severity: share > 1 ? 'error' : 'warning',

@@ -13,7 +13,7 @@ export default defineRule({
     check(v, tell) {
         const drop = v.q('drop');
         const volts = v.the('stack')?.q('voltage') ?? NaN;
-        if (!(drop > 0.03 * volts) || v.yes('sensed')) return;
+        if (v.yes('sensed') || !tell.exceeds(drop, 0.03 * volts, 'V', v, 'section')) return;
         const areas = [1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70];
         const wanted = v.num('section') * 1e6 * drop / (0.03 * volts);
         const next = areas.find(a => a >= wanted);
