@@ -186,11 +186,9 @@ class Run {
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const timers = stretch.hit.length || this.t < to ? [] : this.ranOut();
             const cause = causes.map(w => w.tells!).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
-            if (causes.some(w => w.tells === EMPTIED)) {
-                this.draw = 0;
-                this.happened(EMPTIED, [], 'act', [this.plant.cylinder!.view.name]);
-            }
-            const unsettled = this.settle(causes.some(w => w.tells === EMPTIED) ? '' : cause, 'control', [...causes.flatMap(w => w.parts), ...timers], false);
+            const emptied = causes.some(w => w.tells === EMPTIED);
+            if (emptied) this.draw = 0;
+            const unsettled = this.settle(cause, emptied ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], emptied);
             if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
@@ -225,8 +223,7 @@ class Run {
         else if (view?.part.kind?.events?.includes(what)) {
             this.state.failed.set(part, what);
             if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.burst(this.t, this.x);
-        }
-        else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
+        } else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
         this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released');
         return release;
     }
@@ -244,80 +241,81 @@ class Run {
     }
     /** Lets the control lines come to rest and tells what changed by it; a reason if they never do. */
     private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean): string | undefined {
-        const heads = { hydrogen: this.lastHead.hydrogen, oxygen: this.lastHead.oxygen };
-        const before = new Map(this.state.on);
-        const trippedBefore = new Set(this.state.tripped);
-        const ran = this.plant.stackRuns(this.state);
-        const pressed = this.plant.compressorRuns(this.state);
-        this.state.turn++;
-        const unsettled = this.lines.settle(this.state, this.t);
-        const then: string[] = [];
-        const moved: string[] = [];
-        for (const [name, on] of this.state.on) {
-            const was = before.get(name);
-            if (was === on || (was === undefined && !on)) continue;
-            const device = this.lines.devices.get(name);
-            if (!device) continue;
-            moved.push(name);
-            this.switched.push({ t: this.t, name, on });
-            if (!parts.includes(name) || !cause) {
-                const words = consequence(device, on, sort === 'note');
-                if (words) then.push(words);
-            }
-        }
-        for (const name of this.state.tripped) {
-            if (trippedBefore.has(name) || this.tripped.includes(name)) continue;
-            if (this.lines.devices.get(name)?.kind !== 'stop-button') this.tripped.push(name);
-        }
-        const runs = this.plant.stackRuns(this.state);
-        if (runs !== ran || this.t === 0) this.switched.push({ t: this.t, name: this.plant.stack.name, on: runs });
+        const { plant, state } = this;
+        const heads = { ...this.lastHead };
+        const before = new Map(state.on);
+        const trippedBefore = new Set(state.tripped);
+        const ran = plant.stackRuns(state);
+        const pressed = plant.compressorRuns(state);
+        state.turn++;
+        const unsettled = this.lines.settle(state, this.t);
+        const moved = [...state.on].filter(([name, on]) => before.get(name) !== on && (before.has(name) || on) && this.lines.devices.has(name)).map(([name]) => name);
+        for (const name of moved) this.switched.push({ t: this.t, name, on: state.on.get(name)! });
+        const then = moved.filter(name => !parts.includes(name) || !cause).flatMap(name => consequence(this.lines.devices.get(name)!, state.on.get(name)!, sort === 'note') ?? []);
+        for (const name of state.tripped) if (!trippedBefore.has(name) && !this.tripped.includes(name) && this.lines.devices.get(name)?.kind !== 'stop-button') this.tripped.push(name);
+        const runs = plant.stackRuns(state);
+        if (runs !== ran || this.t === 0) this.switched.push({ t: this.t, name: plant.stack.name, on: runs });
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
-        const presses = this.plant.compressorRuns(this.state);
-        if (presses && !pressed) {
-            this.starts++;
-            const against = this.plant.startsAgainst(this.t, this.x, this.state);
-            const most = this.plant.compressor!.maybe('starts-against');
-            this.stalled = against > most;
-            if (this.stalled) {
-                const words = `${this.plant.compressor!.name} stands still against ${valueWith(against, 'bar')}: its motor heats`;
-                then.push(words);
-                this.hazards.push({ t: this.t, name: 'held-motor', part: this.plant.compressor!.name, words });
-            }
-        } else if (!presses) this.stalled = false;
-        for (const r of this.plant.reliefs) {
-            const gauge = this.plant.cylinderPressure(this.t, this.x) - this.plant.air;
+        then.push(...this.startOrStop(pressed), ...this.reliefs(), ...this.waysOut(runs, heads));
+        // What jumps with a switch is kept on both sides of it.
+        if (moved.length) this.keep();
+        const trips = moved.some(n => state.tripped.has(n) && !trippedBefore.has(n));
+        if (then.length || (cause && (always || moved.length))) this.happened(cause || nameOfCause(moved), then, trips ? 'trip' : sort, [...parts, ...moved]);
+        return unsettled.length ? `${unsettled.slice(0, 4).join(', ')} keep switching each other: the control lines never come to rest` : undefined;
+    }
+    /** A compressor that starts against more than it can stands still. */
+    private startOrStop(pressed: boolean): string[] {
+        if (!this.plant.compressorRuns(this.state)) {
+            this.stalled = false;
+            return [];
+        }
+        if (pressed) return [];
+        this.starts++;
+        const { name } = this.plant.compressor!;
+        const against = this.plant.startsAgainst(this.t, this.x, this.state);
+        this.stalled = against > this.plant.compressor!.maybe('starts-against');
+        if (!this.stalled) return [];
+        const words = `${name} stands still against ${valueWith(against, 'bar')}: its motor heats`;
+        this.hazards.push({ t: this.t, name: 'held-motor', part: name, words });
+        return [words];
+    }
+    private reliefs(): string[] {
+        if (!this.plant.cylinder) return [];
+        const gauge = this.plant.cylinderPressure(this.t, this.x) - this.plant.air;
+        return this.plant.reliefs.flatMap(r => {
             const failure = this.state.failed.get(r.name);
-            const is = failure === 'sticks shut' ? false : failure === 'sticks open' ? true : this.open.has(r.name) ? gauge > RESEATS * r.set : gauge >= r.set;
-            if (is === this.open.has(r.name)) continue;
+            const was = this.open.has(r.name);
+            const is = failure === 'sticks shut' ? false : failure === 'sticks open' ? true : was ? gauge > RESEATS * r.set : gauge >= r.set;
+            if (is === was) return [];
             if (is) this.open.add(r.name);
             else this.open.delete(r.name);
-            then.push(`${r.name} ${is ? 'lifts' : 'shuts again'} at ${valueWith(gauge, 'bar')}`);
-        }
+            return [`${r.name} ${is ? 'lifts' : 'shuts again'} at ${valueWith(gauge, 'bar')}`];
+        });
+    }
+    /** Where the gases of the stack go now: by a seal, into the room, or nowhere. */
+    private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>): string[] {
+        const told: string[] = [];
         for (const side of ['hydrogen', 'oxygen'] as const) {
             const way = runs ? this.plant.way(side, this.t, this.x, this.state)?.way : undefined;
-            if (way) {
-                const seal = way.parts.find(n => this.workings.viewOf(n)?.kind === 'seal');
-                if (seal && !this.blown.has(seal)) {
-                    this.blown.add(seal);
-                    then.push(`${seal} blows: the ${side} leaves by it`);
-                }
-                const inside = side === 'hydrogen' && this.plant.escapes(way, this.state);
-                if (inside && !this.inside) then.push('hydrogen comes out where the rig stands');
-                if (side === 'hydrogen') this.inside = inside;
+            const seal = way?.parts.find(n => this.workings.viewOf(n)?.kind === 'seal');
+            if (seal && !this.blown.has(seal)) {
+                this.blown.add(seal);
+                told.push(`${seal} blows: the ${side} leaves by it`);
+            }
+            if (way && side === 'hydrogen') {
+                const inside = this.plant.escapes(way, this.state);
+                if (inside && !this.inside) told.push('hydrogen comes out where the rig stands');
+                this.inside = inside;
             }
             const shut = this.plant.shut(side, this.t, this.x, this.state);
             // What gathers begins at what the way had cost.
             if (shut && !this.shut.has(side)) {
                 this.x[at[`${side}-head`]] = heads[side];
                 this.shut.add(side);
-                then.push(`the ${side} has no way out: its pressure rises`);
+                told.push(`the ${side} has no way out: its pressure rises`);
             } else if (!shut) this.shut.delete(side);
         }
-        // What jumps with a switch is kept on both sides of it.
-        if (moved.length) this.keep();
-        const trips = moved.some(n => this.state.tripped.has(n) && !trippedBefore.has(n));
-        if (then.length || (cause && (always || moved.length))) this.happened(cause || nameOfCause(moved), then, trips ? 'trip' : sort, [...parts, ...moved]);
-        return unsettled.length ? `${unsettled.slice(0, 4).join(', ')} keep switching each other: the control lines never come to rest` : undefined;
+        return told;
     }
     private ranOut(): string[] {
         return [...this.lines.devices.values()].filter(d => d.kind === 'timer' && Math.abs((this.state.since.get(d.name) ?? -Infinity) + d.time - this.t) < 1e-6).map(d => d.name);
