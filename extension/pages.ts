@@ -7,12 +7,20 @@ import type { Page } from './protocol.js';
 const SCHEME = 'rigwright-page';
 const VIEW = 'rigwright.page';
 
+/** A page that was asked for, and the text that it is about, if it is about one: it is old as soon as that changes. */
+interface Kept {
+    readonly markdown: string;
+    readonly about?: string;
+    readonly old?: boolean;
+}
+const OLD = ' (old text)';
+
 /**
  * Pages as read-only editors. `rigwright-page:/rule/NAME`, the address behind a finding's name, is answered by the
  * server; a page that was asked for by its place in a text is kept here, under its title.
  */
 export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSystemProvider, vscode.Disposable {
-    private readonly kept = new Map<string, string>();
+    private readonly kept = new Map<string, Kept>();
     private readonly changed = new vscode.EventEmitter<vscode.FileChangeEvent[]>();
     private readonly registered: vscode.Disposable;
     readonly onDidChangeFile = this.changed.event;
@@ -20,6 +28,7 @@ export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSy
     constructor(private readonly client: BaseLanguageClient) {
         this.registered = vscode.Disposable.from(
             this.changed,
+            vscode.workspace.onDidChangeTextDocument(({ document, contentChanges }) => contentChanges.length && this.grewOld(document.uri.toString())),
             vscode.window.registerCustomEditorProvider(VIEW, this),
             // So that the address also opens as a plain text, and where the editor asks whether it is there.
             vscode.workspace.registerFileSystemProvider(SCHEME, this, { isReadonly: true, isCaseSensitive: true }),
@@ -30,14 +39,22 @@ export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSy
         this.registered.dispose();
     }
 
-    /** Shows a page beside the text, and leaves the cursor in the text. */
-    async show(page: Page): Promise<void> {
+    /** Shows a page beside the text, and leaves the cursor in the text. `about`: the text whose numbers stand on it. */
+    async show(page: Page, about?: vscode.Uri): Promise<void> {
         const title = page.title.trim().replace(/[^\p{L}\p{N}. -]+/gu, ' ').trim() || 'page';
         const uri = vscode.Uri.from({ scheme: SCHEME, path: `/${title}` });
-        this.kept.set(uri.path, page.markdown);
+        this.kept.set(uri.path, { markdown: page.markdown, about: about?.toString() });
         this.changed.fire([{ type: vscode.FileChangeType.Changed, uri }]);
         const beside = { viewColumn: vscode.ViewColumn.Beside, preview: true, preserveFocus: true };
         await vscode.commands.executeCommand('vscode.openWith', uri, VIEW, beside);
+    }
+
+    private grewOld(about: string): void {
+        for (const [path, kept] of this.kept) {
+            if (kept.about !== about || kept.old) continue;
+            this.kept.set(path, { ...kept, old: true });
+            this.changed.fire([{ type: vscode.FileChangeType.Changed, uri: vscode.Uri.from({ scheme: SCHEME, path }) }]);
+        }
     }
 
     // ---- as an editor
@@ -59,7 +76,8 @@ export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSy
 
     private async markdown(uri: vscode.Uri): Promise<string> {
         const kept = this.kept.get(uri.path);
-        if (kept !== undefined) return kept;
+        // Said in the heading, so that nothing below it moves.
+        if (kept) return kept.old ? kept.markdown.replace(/^# .*/, heading => heading + OLD) : kept.markdown;
         const page = await this.client.sendRequest(explainRequest, { name: title(uri) });
         return page?.markdown ?? `There is no page about ${title(uri)}.`;
     }

@@ -21,6 +21,6 @@ export async function sweep({ client, pages }: Rigwright): Promise<void> {
     });
     if (!chosen?.length) return;
     const answer = await client.sendRequest(sweepRequest, { uri, over: over.split(';').map(t => t.trim()).filter(Boolean), of: chosen.map(c => c.label) });
-    if (answer && 'answer' in answer) await pages.show(answer.answer);
+    if (answer && 'answer' in answer) await pages.show(answer.answer, editor.document.uri);
     else if (answer) void vscode.window.showInformationMessage(answer.cannot);
 }

@@ -169,7 +169,7 @@ export function stackLoss(make: StackMake, T: number, room: number): number {
  * @param source        what feeds it
  * @param room          K
  * @param temperature   K, where it is fixed (cold start, stated); otherwise the heat balance decides, to {@link CLOSE}
- * @param fixedCurrent  A, where the current is fixed; otherwise source and stack agree on it, to 1e-5 of the most that can flow
+ * @param fixedCurrent  A, where the current is fixed; otherwise source and stack agree on it, to 1e-5 of itself
  * @param near          the solution of a make that differs by a little: followed along its tangents from there, so that at most {@link LEFT} of
  *                      what differs is left over; solved afresh where they do not lead there
  * @returns the solution; `runsAway` where even at {@link HOTTEST} more heat is made than led away
@@ -228,7 +228,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         }
         if (!(found === found)) {
             if (!(excess(least) > 0)) return { ...take(T, 0), limitedBy: 'too few volts' };
-            found = findRoot(excess, least, most, most * CURRENT_CLOSE);
+            found = findRoot(excess, least, most, closeTo(least));
         }
         return { ...take(T, (crossing = found)), limitedBy: 'volts' };
     };
@@ -270,7 +270,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const gain = free.temperature ? gained(p) : 0;
             const [dCurrent, dT] = free.current && free.temperature ? solveTwo(by.left.current, by.left.temperature, by.gain.current, by.gain.temperature, -left, -gain)
                 : free.current ? [-left / by.left.current, 0] : [0, free.temperature ? -gain / by.gain.temperature : 0];
-            if (Math.abs(dCurrent) <= Math.max(most * CURRENT_CLOSE, LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { ...p, limitedBy };
+            if (Math.abs(dCurrent) <= Math.max(closeTo(current), LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { ...p, limitedBy };
             current += dCurrent;
             T += dT;
             if (!(current > least && (current < most || !free.current) && T < HOTTEST && (T > room || !free.temperature))) return undefined;
@@ -343,8 +343,10 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
 const MOST_TANGENTS = 6;
 /** How far beside a place it is looked how things change, as a share. */
 const BESIDE = 1e-3;
-/** How close a current is found, as a share of the most that can flow. */
+/** How close a current is found, as a share of itself, and the least that counts, A: a trickle warms a stack by little, and still steadily. */
 const CURRENT_CLOSE = 1e-5;
+const LEAST_CLOSE = 1e-7;
+const closeTo = (current: number) => Math.max(LEAST_CLOSE, CURRENT_CLOSE * Math.abs(current));
 /** Part of a change that may be left over where a solution is followed to one nearby. */
 const LEFT = 0.05;
 /** Where a falling function crosses zero, by tangents from a place nearby; NaN if they do not settle between the ends. */
@@ -354,7 +356,7 @@ function tangents(f: (x: number) => number, slopeAt: (x: number) => number, from
         const value = f(x);
         const slope = slopeAt(x);
         const next = x - value / slope;
-        if (Math.abs(next - x) <= high * CURRENT_CLOSE) return x;
+        if (Math.abs(next - x) <= closeTo(x)) return x;
         if (!(slope < 0 && next > low && next < high)) return NaN;
         x = next;
     }

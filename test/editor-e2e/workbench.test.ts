@@ -284,12 +284,16 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.run('View: Close All Editors');
     });
 
-    it('runs the rig through a day, and breaks one thing at a time, on pages beside the text', async () => {
+    it('runs the rig through a day, and breaks one thing at a time, on pages beside the text that say when they are old', async () => {
         await w.openFile('jeweller-torch-store.rig');
         await w.run('Rigwright: Run the Rig Through a Day');
         const page = await w.explained('bag-full makes');
         await shot('run');
         expect(await violations(w, page)).toEqual([]);
+        await w.run('Add Line Comment');
+        await w.explained('(old text)');
+        await shot('run-old');
+        await w.revert();
         await w.run('View: Close All Editors');
         await w.openFile('jeweller-torch-store.rig');
         await w.run('Rigwright: Break One Thing at a Time');
