@@ -8,16 +8,14 @@ import { gasVolume } from '../physics/gas-volume.js';
 import { heatCapacityRatio, idealGasDensity } from '../physics/gases.js';
 import { hydrogenMoles, hydrogenPressure } from '../physics/hydrogen.js';
 import { levelShift } from '../physics/hydrostatics.js';
-import { interpolateSmooth, smoothSlopes } from '../physics/interpolate.js';
 import { gasOf, headOfPart } from '../quantities/heads.js';
-import { against } from '../quantities/of/compressor.js';
-import { operatingPoint, remembered, tunedMake, usable } from '../quantities/operating-point.js';
-import { sourceModel } from '../quantities/source.js';
-import { HOTTEST, stackLoss } from '../quantities/stack-solver.js';
+import { stackLoss } from '../quantities/stack-solver.js';
 import { extracts, ROOM } from '../quantities/surroundings.js';
 import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
 import type { ControlState } from './control-lines.js';
+import { CannotRun, lawsOfCompressor, lawsOfStack, type CompressorLaws, type StackLaws } from './laws.js';
+import { blocks, costOf, opens, waysFrom, type Side, type Taken, type Way } from './ways.js';
 
 /** The states, in their order: K, mol, Pa, kg, J, s. A head counts only while that side has no way out; what was added moves by hand. */
 export const states = ['lye', 'bag', 'cylinder', 'room', 'hydrogen-head', 'oxygen-head', 'water', 'added', 'made', 'vented', 'escaped', 'relieved', 'used', 'trapped', 'stack-energy', 'compressor-energy', 'heat', 'lost', 'compressor-hours'] as const;
@@ -26,24 +24,6 @@ export const at: Readonly<Record<StateName, number>> = Object.fromEntries(states
 /** What of each state is too little to matter. */
 export const slight = Float64Array.from(states, s => (s === 'lye' ? 1e-3 : s === 'water' ? 1e-6 : s.endsWith('head') ? 0.1 : s.endsWith('energy') || s === 'heat' || s === 'lost' ? 1 : s.endsWith('hours') ? 0.1 : 1e-6));
 
-/** A law between points, one abscissa after the other. */
-class Curve {
-    private readonly slopes: Float64Array;
-    constructor(private readonly xs: readonly number[], private readonly ys: readonly number[]) {
-        this.slopes = smoothSlopes(xs, ys);
-    }
-    at(x: number): number {
-        return interpolateSmooth(this.xs, this.ys, this.slopes, x);
-    }
-}
-const spaced = (from: number, to: number, count: number) => Array.from({ length: count }, (_, i) => from + (to - from) * i / (count - 1));
-
-/** K between the points at which the stack is solved; each costs one solution. */
-const WARMTH_STEP = 7;
-/** Points at which the compressor is worked out, from an empty store to its highest pressure. */
-const PRESSURE_POINTS = 24;
-/** Pressure over the rating up to which a cylinder is followed. */
-const FOLLOWED_TO = 1.6;
 /** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
 const DEAD_SHARE = 0.02;
 /** m³/s that a way out passes where nothing tells it: more than any rig here makes. */
@@ -60,20 +40,8 @@ const USUAL_SPACE = 0.5e-3;
 /** Pa and K at the least, beside which a state counts as reached. */
 const NOTHING = 1e-9;
 
-/** A way that gas can take: what stands on it, and what it costs. */
-export interface Way {
-    readonly parts: readonly string[];
-    /** Of each part, Pa that it holds back. */
-    readonly heads: readonly number[];
-    readonly ends: 'bag' | 'outdoors' | 'compressor' | 'user' | 'room';
-}
 /** What a device feels at a moment. */
 type Sensor = (t: number, x: Float64Array, c: ControlState) => number | undefined;
-/** A way that stands open, and what it costs, Pa. */
-export interface Taken {
-    readonly way: Way;
-    readonly head: number;
-}
 interface Bag {
     readonly view: View;
     readonly volume: number;
@@ -81,7 +49,6 @@ interface Bag {
     /** Pa gauge while it is neither flat nor stretched. */
     readonly own: number;
 }
-export type Side = 'hydrogen' | 'oxygen';
 export interface Column {
     readonly view: View;
     readonly side: Side | undefined;
@@ -98,15 +65,6 @@ interface Relief {
     readonly capacity: number;
     readonly outdoors: boolean;
 }
-/** Failures of parts that gas passes. */
-const blocks = new Set(['blocked', 'outlet blocked', 'frozen', 'sticks shut', 'left shut', 'pinched', 'kinked']);
-const opens = new Set(['comes off', 'bursts']);
-const empties = new Set(['dry']);
-const drains = new Set(['valve', 'check-valve', 'unloader']);
-
-/** Why a rig cannot be run through: told to the maker as it stands. */
-export class CannotRun extends Error {}
-
 export class Plant {
     readonly stack: View;
     readonly bag: Bag | undefined;
@@ -117,15 +75,10 @@ export class Plant {
     readonly air: number;
     /** What a run leaves out of this rig, in sentences. */
     readonly notes: string[] = [];
-    private readonly current: Curve;
-    private readonly volts: Curve;
-    private readonly hydrogen: Curve;
-    private readonly heat: Curve;
-    private readonly cooling: Curve;
+    private readonly laws: StackLaws;
+    /** J/K */
     private readonly capacity: number;
-    private readonly make;
-    private readonly delivers: Curve | undefined;
-    private readonly discharges: Curve | undefined;
+    private readonly pressing: CompressorLaws | undefined;
     private readonly waterEach: number;
     /** Pa for each m of lye. */
     private readonly lyeWeight: number;
@@ -145,31 +98,13 @@ export class Plant {
     private readonly fans: readonly { readonly name: string; readonly flow: number }[];
     private readonly room: { readonly volume: number; readonly passive: number } | undefined;
 
-    constructor(private readonly workings: Workings) {
+    constructor(workings: Workings) {
         const [stack] = workings.partsOf('stack');
         if (!stack) throw new CannotRun('There is no stack: nothing would be made.');
         this.stack = stack;
-        const make = stack.model(tunedMake);
-        const source = stack.model(sourceModel);
-        const rest = stack.model(operatingPoint);
-        if (!usable(make, source) || !rest || !(rest.current > 0)) throw new CannotRun('The stack makes nothing as it is described, or too little of it is known: rigwright show tells what is missing.');
-        this.air = stack.airPressure();
-        this.make = make;
+        this.laws = lawsOfStack(stack);
         const site = stack.the('site');
-        const coldest = Math.min(ROOM, site?.maybe('coldest', ROOM) ?? ROOM) - 2 * WARMTH_STEP;
-        const warmth = spaced(coldest, HOTTEST, Math.ceil((HOTTEST - coldest) / WARMTH_STEP) + 1);
-        // The valve of the cooling is followed as the text says, not as the ramp that stands for it at rest.
-        const always = make.cooler ? { ...make, cooler: { ...make.cooler, startsAt: -Infinity } } : make;
-        const points = warmth.map(T => remembered(always, source!, rest.room, T));
-        const flowing = (p: typeof rest) => p.current * (p.bypassEfficiency === p.bypassEfficiency ? Math.max(0, p.bypassEfficiency) : 0);
-        // Crossover is kept as it is at rest: a percent or so of what is made.
-        const each = stack.q('hydrogen-rate') / flowing(rest);
-        if (!(each > 0)) throw new CannotRun('How much hydrogen is made is not known: rigwright show tells what is missing.');
-        this.current = new Curve(warmth, points.map(p => p.current));
-        this.volts = new Curve(warmth, points.map(p => p.voltage));
-        this.hydrogen = new Curve(warmth, points.map(p => each * flowing(p)));
-        this.heat = new Curve(warmth, points.map(p => p.heat));
-        this.cooling = new Curve(warmth, points.map(p => p.cooling));
+        this.air = stack.airPressure();
         this.capacity = stack.q('heat-capacity-total');
         if (!(this.capacity > 0)) throw new CannotRun('How much heat stack and lye take up is not known: rigwright show --all tells what is missing.');
         this.waterEach = (stack.maybeQ('water-use', 0) + stack.maybeQ('vapour-loss', 0)) / stack.q('hydrogen-rate');
@@ -192,22 +127,18 @@ export class Plant {
         const compressors = stack.all('compressor').filter(c => stack.paths.after(c.name, 'hydrogen').includes(cylinder?.name ?? ''));
         this.compressor = this.bag && this.cylinder ? compressors.find(c => stack.paths.after(this.bag!.view.name, 'hydrogen').includes(c.name)) : undefined;
         if (this.compressor && this.cylinder) {
-            const top = this.air + FOLLOWED_TO * Math.max(this.cylinder.rating || 0, this.cylinder.view.maybeQ('cut-off', 0), 1e5);
-            const pressures = spaced(this.air, top, PRESSURE_POINTS);
-            const done = pressures.map(p => against(this.compressor!, p, rest.room));
-            if (done.every(d => d && d.flow === d.flow)) {
-                this.delivers = new Curve(pressures, done.map(d => d!.flow));
-                if (done.every(d => d!.discharge === d!.discharge)) this.discharges = new Curve(pressures, done.map(d => d!.discharge));
-            } else {
+            this.pressing = lawsOfCompressor(this.compressor, this.air, Math.max(this.cylinder.rating || 0, this.cylinder.view.maybeQ('cut-off', 0), 1e5), this.laws.room);
+            if (!this.pressing) {
                 this.notes.push(`What ${this.compressor.name} delivers is not known: it is not followed.`);
                 this.compressor = undefined;
             }
         }
         this.unloader = stack.all('unloader')[0];
         this.check = this.compressor && stack.all('check-valve').find(c => stack.paths.after(this.compressor!.name, 'hydrogen').includes(c.name) && stack.paths.before(cylinder!.name, 'hydrogen').includes(c.name));
-        this.stackWays = this.waysFrom(stack.name, 'hydrogen');
-        this.oxygenWays = this.waysFrom(stack.name, 'oxygen');
-        this.bagWays = this.bag ? this.waysFrom(this.bag.view.name, 'hydrogen') : [];
+        const bagName = this.bag?.view.name;
+        this.stackWays = waysFrom(stack, stack.name, 'hydrogen', bagName);
+        this.oxygenWays = waysFrom(stack, stack.name, 'oxygen', bagName);
+        this.bagWays = this.bag ? waysFrom(stack, this.bag.view.name, 'hydrogen', bagName) : [];
         this.highLine = this.compressor && this.cylinder ? stack.paths.between(this.compressor.name, this.cylinder.view.name, 'hydrogen') : [];
         this.reliefs = stack.all('relief-valve').flatMap(r => {
             const set = r.maybe('set');
@@ -219,44 +150,10 @@ export class Plant {
         this.fans = stack.all('fan').filter(extracts).map(f => ({ name: f.name, flow: f.maybe('flow', 0) }));
         const inside = site?.maybe('volume') ?? NaN;
         if (site && inside > 0 && site.word('place') !== 'outdoors') this.room = { volume: inside, passive: site.maybeQ('passive-flow', 0) };
-        const kind = stack.other(this.sources[0] ?? '')?.kind ?? source!.kind;
         if (stack.all('battery').length) this.notes.push('The charge of the battery is not followed: it stays as the text has it.');
         if (stack.all('panels').length) this.notes.push('Sunshine is not followed by the clock: the panels stand in that of the text all the time.');
-        if (!this.sources.length && kind !== 'voltage') this.notes.push('No source that could be switched off is on the current path: the stack runs all the time.');
+        if (!this.sources.length && !stack.all('battery').length) this.notes.push('No source that could be switched off is on the current path: the stack runs all the time.');
         if (stack.maybe('groups', 1) > 1) this.notes.push('Groups share the current as at rest.');
-    }
-    private waysFrom(from: string, gas: Side): Way[] {
-        const ways: Way[] = [];
-        const start = this.stack.other(from);
-        for (const route of this.stack.paths.routes(from, gas)) {
-            const parts: string[] = [];
-            const heads: number[] = [];
-            let ends: Way['ends'] = 'outdoors';
-            for (const name of route.slice(1)) {
-                const v = start?.other(name);
-                if (!v) {
-                    ends = name === 'room' ? 'room' : name === 'user' ? 'user' : 'outdoors';
-                    break;
-                }
-                if (v.kind === 'compressor' || v.kind === 'unloader') {
-                    ends = 'compressor';
-                    break;
-                }
-                if (v.name === this.bag?.view.name) {
-                    ends = 'bag';
-                    break;
-                }
-                if (v.kind === 'burner' || v.kind === 'balloon' || v.kind === 'fuel-cell' || v.kind === 'engine') {
-                    ends = 'user';
-                    break;
-                }
-                parts.push(name);
-                const head = v.kind === 'relief-valve' ? v.maybe('set', 0) : headOfPart(v, gas);
-                heads.push(head === head ? head : 0);
-            }
-            if (route.length > 1) ways.push({ parts, heads, ends });
-        }
-        return ways;
     }
     /** K of room and air at a time; set by whoever runs it. */
     weather: (t: number) => number = () => ROOM;
@@ -339,7 +236,7 @@ export class Plant {
         return (space + this.air * gives) / (GAS_CONSTANT * kelvin);
     }
     dischargeTemperature(t: number, x: Float64Array): number | undefined {
-        return this.discharges?.at(this.cylinderPressure(t, x));
+        return this.pressing?.discharge?.at(this.cylinderPressure(t, x));
     }
     roomShare(t: number, x: Float64Array): number {
         return this.room ? gasVolume(x[at.room], this.weather(t), this.air) / this.room.volume : 0;
@@ -352,7 +249,7 @@ export class Plant {
         return this.sources.every(s => c.on.get(s) ?? true);
     }
     cools(c: ControlState): boolean {
-        return !!this.make.cooler && this.waterValves.every(v => c.on.get(v) !== false) && ![...c.failed].some(([n, f]) => f === 'water fails' && this.stack.other(n)?.kind === 'cooler');
+        return !!this.laws.make.cooler && this.waterValves.every(v => c.on.get(v) !== false) && ![...c.failed].some(([n, f]) => f === 'water fails' && this.stack.other(n)?.kind === 'cooler');
     }
     /** Where the gas of the stack goes: the open way that costs least. */
     stackWay(t: number, x: Float64Array, c: ControlState): Taken | undefined {
@@ -370,7 +267,7 @@ export class Plant {
         if (kept && kept.turn === c.turn) return kept;
         const open = (ways: readonly Way[]) => ways.flatMap(way => {
             const bag = way.ends === 'bag' ? c.failed.get(this.bag!.view.name) : undefined;
-            const head = way.ends === 'compressor' || bag === 'pinched' ? undefined : this.cost(way, c);
+            const head = way.ends === 'compressor' || bag === 'pinched' ? undefined : costOf(this.stack, way, c);
             return head === undefined ? [] : [{ way, head }];
         });
         let oxygen: Taken | undefined;
@@ -378,18 +275,6 @@ export class Plant {
         const found = { turn: c.turn, hydrogen: open(this.stackWays), oxygen, bag: open(this.bagWays).filter(({ way }) => way.ends === 'outdoors' || way.ends === 'room') };
         this.keptWays.set(c, found);
         return found;
-    }
-    /** Pa along a way as things stand; undefined where it is shut. */
-    private cost(way: Way, c: ControlState): number | undefined {
-        let head = 0;
-        for (const [i, name] of way.parts.entries()) {
-            const failure = c.failed.get(name);
-            if (failure && blocks.has(failure)) return undefined;
-            if (c.on.get(name) === false && drains.has(this.stack.other(name)?.kind ?? '')) return undefined;
-            if (failure && opens.has(failure)) return head;
-            head += failure && empties.has(failure) ? 0 : way.heads[i];
-        }
-        return head;
     }
     /** Whether gas that takes this way comes out inside. */
     escapes(way: Way, c: ControlState): boolean {
@@ -430,16 +315,16 @@ export class Plant {
         const kelvin = this.weather(t);
         const T = x[at.lye];
         let made = 0;
-        const lost = stackLoss(this.make, T, kelvin);
+        const lost = stackLoss(this.laws.make, T, kelvin);
         let gain = -lost;
         if (this.stackRuns(c)) {
-            made = Math.max(0, this.hydrogen.at(T));
-            const heat = this.heat.at(T);
+            made = Math.max(0, this.laws.hydrogen.at(T));
+            const heat = this.laws.heat.at(T);
             gain += heat;
-            out[at['stack-energy']] = this.current.at(T) * this.volts.at(T);
+            out[at['stack-energy']] = this.laws.current.at(T) * this.laws.volts.at(T);
             out[at.heat] = heat;
         }
-        const cooled = this.cools(c) ? this.cooling.at(T) : 0;
+        const cooled = this.cools(c) ? this.laws.cooling.at(T) : 0;
         gain -= cooled;
         out[at.lost] = lost + cooled;
         out[at.lye] = gain / this.capacity;
@@ -461,9 +346,9 @@ export class Plant {
         }
         if (this.bag) {
             const pressure = this.bagPressure(t, x);
-            if (this.compressorRuns(c) && !stalled && this.delivers && !this.unloaded(c)) {
+            if (this.compressorRuns(c) && !stalled && this.pressing && !this.unloaded(c)) {
                 // What a stroke takes in follows the density of what it draws.
-                const taken = this.delivers.at(this.cylinderPressure(t, x)) * Math.max(0, (this.air + pressure) / this.air);
+                const taken = this.pressing.flow.at(this.cylinderPressure(t, x)) * Math.max(0, (this.air + pressure) / this.air);
                 const broken = this.highLine.map(n => c.failed.get(n)).find(f => f && (opens.has(f) || blocks.has(f)));
                 if (!broken || opens.has(broken)) intoBag -= taken;
                 if (!broken) out[at.cylinder] += taken;
@@ -549,8 +434,8 @@ export class Plant {
         if (!v) return undefined;
         if (name === this.stack.name) {
             if (what === 'temperature') return (_, x) => x[at.lye];
-            if (what === 'current') return (_, x, c) => (this.stackRuns(c) ? this.current.at(x[at.lye]) : 0);
-            if (what === 'voltage') return (_, x, c) => (this.stackRuns(c) ? this.volts.at(x[at.lye]) : 0);
+            if (what === 'current') return (_, x, c) => (this.stackRuns(c) ? this.laws.current.at(x[at.lye]) : 0);
+            if (what === 'voltage') return (_, x, c) => (this.stackRuns(c) ? this.laws.volts.at(x[at.lye]) : 0);
         }
         if (name === this.bag?.view.name) {
             if (what === 'volume') return (t, x) => this.bagVolume(t, x);
@@ -611,7 +496,7 @@ export class Plant {
             case 'compressor': return part === this.compressor?.name;
             case 'bag': case 'gasometer': return part === this.bag?.view.name;
             case 'cylinder': return part === this.cylinder?.view.name;
-            case 'cooler': return !!this.make.cooler;
+            case 'cooler': return !!this.laws.make.cooler;
             case 'tube': return low || this.highLine.includes(part) ? what !== 'leaks' || low : passes(this.oxygenWays) && what !== 'leaks' && what !== 'comes off';
             case 'tee': return low;
             case 'valve': return low || passes(this.oxygenWays) || this.waterValves.includes(part);
@@ -621,8 +506,5 @@ export class Plant {
     }
     get hasRoom(): boolean {
         return !!this.room;
-    }
-    get quantity(): Workings {
-        return this.workings;
     }
 }

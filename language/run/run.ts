@@ -3,7 +3,9 @@
  * at its moment. Always ends: steps, events and time are bounded, and what goes on for ever is told.
  */
 import { ControlLines, nothingYet, type ControlState, type Device, type Point } from './control-lines.js';
-import { at, CannotRun, Plant, RESEATS, slight, states, type Side, type StateName } from './plant.js';
+import { CannotRun } from './laws.js';
+import { at, Plant, RESEATS, slight, states, type StateName } from './plant.js';
+import type { Side } from './ways.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
 import { follow, type Watched } from './stepper.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
