@@ -73,7 +73,7 @@ export interface Ladder {
  * @param by        what those are multiplied with, where the neighbouring case has another current
  * @returns the currents; with cells = 1 there is no plate and nothing passes by
  *
- * Accuracy: Kirchhoff's laws to 1e-10 of the current. Check: [haverkort-shunt] closed form for equal linear cells.
+ * Accuracy: Kirchhoff's laws to 1e-11 of the current. Check: [haverkort-shunt] closed form for equal linear cells.
  */
 export function solveLadder(
     cells: number, current: number, law: PlateLaw, channels: readonly Channel[], start?: ArrayLike<number>, by = 1,
@@ -128,7 +128,7 @@ export function solveLadder(
 /** Part of the slope at the beginning of a shortened step that may be left at its end. */
 const FLOOR = 0.3;
 /** Part of the current that the next step would still move at most, once it is over. */
-const CLOSE = 1e-10;
+const CLOSE = 1e-11;
 /** A, a current below this is as good as none. */
 const LEAST_SCALE = 1e-6;
 

@@ -59,7 +59,10 @@ export function holdAgainst(workings: Workings, r: RunResult, e: Expectation, si
             // At the very moment of a switching, both sides of it are kept: what holds after it counts.
             if (is === never && !(i < last && r.times[i + 1] - r.times[i] < MOMENT && condition.holds(i + 1) !== never)) return told(i, false);
         }
-        return told(to, true);
+        // What came closest to failing is what is told.
+        let worst = to;
+        for (let i = from; i <= to; i++) if (condition.closeness(i) < condition.closeness(worst)) worst = i;
+        return told(worst, true);
     };
     if (m.word) return throughout(indexAt(since), last, m.word === 'never');
     if (m.from) return throughout(indexAt(clock(m.from)), indexAt(clock(m.to)), m.within === 'never');
@@ -81,6 +84,8 @@ export function holdAgainst(workings: Workings, r: RunResult, e: Expectation, si
 interface OfRun {
     readonly holds: (i: number) => boolean | undefined;
     readonly say: (i: number) => string;
+    /** Smaller where it is nearer to failing; the same everywhere where nothing can be said of that. */
+    readonly closeness: (i: number) => number;
 }
 function conditionOf(workings: Workings, r: RunResult, what: string): OfRun | string {
     const states = what.split(/\s*,\s*/).map(s => /^(?<part>[\p{L}_][\p{L}\p{N}_-]*)\s+(?<not>not\s+)?(?<state>[a-z]+)$/u.exec(s)?.groups);
@@ -91,6 +96,7 @@ function conditionOf(workings: Workings, r: RunResult, what: string): OfRun | st
         return {
             holds: i => states.every(s => (is(s!.part, i) === on.has(s!.state)) === !s!.not),
             say: i => states.map(s => `${s!.part} is ${is(s!.part, i) ? 'on' : 'off'}`).join(', '),
+            closeness: () => 0,
         };
     }
     const node = parseValue(what).list[0]?.[0];
@@ -106,5 +112,9 @@ function conditionOf(workings: Workings, r: RunResult, what: string): OfRun | st
     const weighed = (i: number) => weighNode(workings, node as NodeOf<'operation'>, resolveAt(i), resolveAt(i));
     const [trouble] = weighed(0).troubles;
     if (trouble) return trouble.message;
-    return { holds: i => weighed(i).holds, say: i => weighed(i).now ?? 'not known' };
+    const gap = (i: number) => {
+        const { left, limits } = weighed(i);
+        return left === undefined ? 0 : Math.min(...(limits ?? []).map(l => Math.abs(left - l)));
+    };
+    return { holds: i => weighed(i).holds, say: i => weighed(i).now ?? 'not known', closeness: gap };
 }

@@ -48,6 +48,8 @@ interface Bag {
     readonly dead: number;
     /** Pa gauge while it is neither flat nor stretched. */
     readonly own: number;
+    /** A bell at its top lets gas out under its rim; where to. */
+    readonly overflow: 'outdoors' | 'room' | undefined;
 }
 export interface Column {
     readonly view: View;
@@ -65,6 +67,11 @@ interface Relief {
     readonly capacity: number;
     readonly outdoors: boolean;
 }
+function overflowOf(bag: View): Bag['overflow'] {
+    const to = bag.kind === 'gasometer' ? bag.word('overflow') : undefined;
+    return to === 'outdoors' || to === 'room' ? to : undefined;
+}
+
 export class Plant {
     readonly stack: View;
     readonly bag: Bag | undefined;
@@ -118,7 +125,7 @@ export class Plant {
         const volume = bag?.maybe('volume') ?? NaN;
         if (bag && volume > 0) {
             const own = headOfPart(bag, 'hydrogen');
-            this.bag = { view: bag, volume, dead: Math.max(bag.maybe('dead-volume', DEAD_SHARE * volume), 1e-3 * volume), own: own === own ? own : 0 };
+            this.bag = { view: bag, volume, dead: Math.max(bag.maybe('dead-volume', DEAD_SHARE * volume), 1e-3 * volume), own: own === own ? own : 0, overflow: overflowOf(bag) };
         } else if (bag) this.notes.push(`How large ${bag.name} is, is not said: it is not followed.`);
         const [cylinder] = stack.all('cylinder');
         const held = cylinder?.maybe('volume') ?? NaN;
@@ -295,6 +302,10 @@ export class Plant {
     bagOpensAt(c: ControlState): number {
         return Math.min(Infinity, ...this.openWays(c).bag.map(w => w.head).filter(h => h > 0));
     }
+    /** How much more than full a bag is, mol; below zero until then. */
+    overfull(t: number, x: Float64Array): number {
+        return x[at.bag] - this.bagLimits(this.weather(t)).full;
+    }
     compressorRuns(c: ControlState): boolean {
         return !!this.compressor && (c.on.get(this.compressor.name) ?? false);
     }
@@ -360,6 +371,11 @@ export class Plant {
             const hole = this.leaking(pressure, c, kelvin);
             intoBag -= hole;
             this.intoRoom(out, hole);
+            if (intoBag > 0 && this.bag.overflow && x[at.bag] >= this.bagLimits(kelvin).full) {
+                if (this.bag.overflow === 'room') this.intoRoom(out, intoBag);
+                else out[at.vented] += intoBag;
+                intoBag = 0;
+            }
             if (intoBag > 0) {
                 const way = this.bagOutlet(pressure, c);
                 if (way) {

@@ -95,6 +95,8 @@ export interface RunOptions {
 interface Watch {
     readonly value: Watched;
     readonly tells: string | undefined;
+    /** Told even where no contact moves by it. */
+    readonly always?: boolean;
     readonly hazard?: Omit<Hazard, 't'>;
     readonly parts: readonly string[];
 }
@@ -188,9 +190,8 @@ class Run {
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const timers = stretch.hit.length || this.t < to ? [] : this.ranOut();
             const cause = causes.map(w => w.tells!).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
-            const emptied = causes.some(w => w.tells === EMPTIED);
-            if (emptied) this.draw = 0;
-            const unsettled = this.settle(cause, emptied ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], emptied);
+            if (causes.some(w => w.tells === EMPTIED)) this.draw = 0;
+            const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], causes.some(w => w.always));
             if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
@@ -343,14 +344,15 @@ class Run {
             const rating = view.kind === 'bag' ? view.maybe('rating') : NaN;
             if (rating === rating) hazard('bag-over-rating', view.name, `${view.name} is stretched to ${valueWith(rating, 'kPa')}, all that it bears`, (t, x) => plant.bagPressure(t, x) - rating);
             hazard('drawn-empty', view.name, `${view.name} is drawn empty: ${valueWith(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, (t, x) => DRAWN_EMPTY - plant.bagPressure(t, x));
+            if (plant.bag.overflow) out.push({ value: (t, x) => plant.overfull(t, x), tells: `${view.name} stands at its top: gas leaves under its rim, ${plant.bag.overflow === 'room' ? 'into the room' : 'outdoors'}`, always: true, parts: [view.name] });
             const opens = plant.bagOpensAt(state);
-            if (Number.isFinite(opens)) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens, tells: `${view.name} is full: gas leaves through its seal`, parts: [view.name] });
+            if (Number.isFinite(opens)) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens, tells: `${view.name} is full: gas leaves through its seal`, always: true, parts: [view.name] });
         }
         if (plant.cylinder) {
             const { view, rating } = plant.cylinder;
             const gauge = (t: number, x: Float64Array) => plant.cylinderPressure(t, x) - plant.air;
             if (rating > 0) hazard('cylinder-over-rating', view.name, `${view.name} stands at ${valueWith(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
-            if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: EMPTIED, parts: [view.name] });
+            if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: EMPTIED, always: true, parts: [view.name] });
             for (const r of plant.reliefs) {
                 const failed = state.failed.get(r.name);
                 if (failed === 'sticks shut' || failed === 'sticks open') continue;

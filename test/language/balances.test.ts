@@ -3,7 +3,7 @@
  * ones are told and not choked on. Seeded; `RIGWRIGHT_RUNS` sets how many rigs.
  *
  * Sums of worked-out numbers are held to 1e-9. Where a number is found by iteration its own stated tolerance holds: the
- * current to 1e-5 of the most that can flow, the temperature to 0.02 K, the ladder to 1e-10 of its current.
+ * current to 1e-5 of itself, the temperature to 0.02 K, the ladder to 1e-11 of its current.
  */
 import { readFileSync, readdirSync } from 'node:fs';
 import fc from 'fast-check';
@@ -95,7 +95,7 @@ function energyBalances(w: ReturnType<typeof worked>, text: string): void {
     const I = p.groupCurrent;
     const volts = (i: number) => plateVoltage(p.cell, i / make.area);
     const inPlates = p.ladder.plates.reduce((sum, i) => sum + i * volts(i), 0) + I * volts(I);
-    same(I * p.voltage, inPlates + p.ladder.channelHeat, 1e-8, 'power into a group: plates and channels (ladder to 1e-10 of its current, its volts to the slope of that)');
+    same(I * p.voltage, inPlates + p.ladder.channelHeat, 1e-8, 'power into a group: plates and channels (ladder to 1e-11 of its current, its volts to the slope of that)');
     same(w.q('stack.power'), p.voltage * p.current, EXACT, 'power');
     const moles = Math.max(0, make.groups * (I + p.ladder.plates.reduce((a, b) => a + b, 0))) / (2 * FARADAY);
     const vapour = Math.min(0.9 * make.pressure, lyeVapourPressure(make.solute, make.strength, p.temperature));

@@ -167,6 +167,24 @@ describe('the order of things', () => {
     });
 });
 
+describe('a bell', () => {
+    const bell = (overflow: string) => {
+        const w = workingsOf([['bag store-bag { volume: 70 L   rating: 2 kPa   own-pressure: 0.1 kPa   dead-volume: 2 L }', `gasometer store-bag { volume: 70 L   diameter: 0.5 m   bell-mass: 6 kg   dead-volume: 2 L   overflow: ${overflow} }`], ['trips: above 64 L', 'trips: above 69.9 L'], ['makes: above 55 L   breaks: below 48 L', 'makes: above 69.8 L   breaks: below 60 L']]);
+        const day = usualDay(w, 5 * HOUR);
+        return run(w, { ...day, acts: [...day.acts, { t: 0, part: 'bag-draw', what: 'sticks broken' }, { t: 0, part: 'bag-high', what: 'fails to trip' }].sort((a, b) => a.t - b.t) });
+    };
+    it('at its top lets gas out under its rim, and presses no more than its weight', () => {
+        const out = bell('outdoors');
+        expect(at(out, /stands at its top: gas leaves under its rim, outdoors/)).toBeGreaterThan(HOUR / 2);
+        expect(Math.max(...out.series.find(s => s.name === 'store-bag.pressure')!.values)).toBeLessThan(1.02 * 6 * 9.80665 / (Math.PI / 4 * 0.25));
+        expect(out.final.vented).toBeGreaterThan(1);
+        expect(out.final.escaped).toBe(0);
+        const inside = bell('room');
+        expect(inside.final.escaped).toBeCloseTo(out.final.vented, 6);
+        expect(Math.abs(inside.balance)).toBeLessThan(1e-6);
+    });
+});
+
 describe('control lines', () => {
     it('relays that wait for each other stay out, and the run goes to its end', () => {
         const ring = workingsOf([['contactor stack-contactor { needs: main }', 'contactor stack-contactor { needs: main, buzzer }\nrelay buzzer { needs: echo }\nrelay echo { needs: stack-contactor }']]);
