@@ -32,7 +32,7 @@ export function runPage(r: RunResult, workings: Workings, title: string): string
     return [...out, ...limits(r.notes), caution, ''].join('\n');
 }
 export function faultsPage(found: Faults, title: string): string {
-    const out = [`# ${title}: one thing broken`, '', 'One part fails at a time, ten minutes after the start, on the hottest day, rig warm and store half full. Two at once can do more.', ''];
+    const out = [`# ${title}: one thing broken`, '', 'One part fails at a time, ten minutes after the start, on the hottest day, rig warm and store half full; a leak is a hole of 1 mm. Two at once can do more.', ''];
     for (const { title: head, faults } of faultGroups(found)) {
         out.push(`## ${head}`, '');
         if (faults[0].outcome === 'unseen' || faults[0].outcome === 'stops') out.push(`${faults.map(f => `${f.part} *${f.what}*`).join(', ')}.`, '');

@@ -62,11 +62,13 @@ export function heldText(h: Held, starts: number): string {
 /** 'caught by bag-high after 8 min', 'a hazard after 3 min'. */
 export function outcomeText(f: FaultResult): string {
     const caught = f.caughtBy ? `${f.caughtBy.name} acts ${when(f.caughtBy.t)}` : '';
-    if (f.outcome === 'hazard') return `${when(f.hazard!.t)}: ${f.hazard!.words}${caught ? `; ${caught}, ${duration(f.left!)} before, and does not stop it` : '; nothing acts before'}`;
+    if (f.outcome === 'hazard') return `${when(f.hazard!.t)}${sooner(f)}: ${f.hazard!.words}${caught ? `; ${caught}, ${duration(f.left!)} before, and does not stop it` : '; nothing acts before'}`;
     if (f.outcome === 'caught') return caught;
     if (f.outcome === 'escapes') return `${show(f.escaped!, 'NL')} within the time looked at${caught ? `; ${caught}` : '; nothing acts'}`;
     return f.outcome === 'unseen' ? 'nothing shows' : 'no hazard within the time looked at';
 }
+/** Told where it is sooner by more than the words would show anyway. */
+const sooner = (f: FaultResult) => (f.earliest !== undefined && f.earliest < 0.95 * f.hazard!.t ? ` (${duration(f.earliest)} at the earliest)` : '');
 const when = (t: number) => (t < 1 ? 'at once' : `after ${duration(t)}`);
 
 /** Faults in groups, each with what stands over it. */

@@ -3,7 +3,7 @@
  * and each guard put out of action in turn, to see what hangs on it.
  */
 import type { Workings } from '../quantities/workings.js';
-import { Plant } from './plant.js';
+import { EXPECTED, Plant, type Pace } from './plant.js';
 import { run, type Hazard, type RunResult } from './run.js';
 import { usualDay, type Scenario } from './scenario.js';
 
@@ -37,6 +37,8 @@ export interface FaultResult extends Fault {
     readonly outcome: 'hazard' | 'escapes' | 'caught' | 'stops' | 'unseen';
     /** s from the failure. */
     readonly hazard?: Hazard;
+    /** s from the failure: the earliest that the ± of what is made and delivered leave open. */
+    readonly earliest?: number;
     /** What acted first: a guard, a relief that lifted, a seal that blew; and when, s from the failure. */
     readonly caughtBy?: { readonly name: string; readonly t: number };
     /** s between the first that anybody could notice and the hazard. */
@@ -115,10 +117,20 @@ export function* faultRuns(workings: Workings, lasts = 86400): Generator<{ reado
     const healthy = run(workings, dayWith(workings, lasts), { warm: true, plant });
     const { faults, left } = workings.unnoted(() => faultsOf(workings, plant));
     const tried = (fault: Fault, already: readonly Fault[] = []) => resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true, already }), healthy);
+    const paces = workings.unnoted(() => plant.paces());
+    const at = <T>(pace: Pace, work: () => T): T => {
+        plant.pace = pace;
+        try {
+            return work();
+        } finally {
+            plant.pace = EXPECTED;
+        }
+    };
     const results: FaultResult[] = [];
     for (const fault of faults) {
         yield { done: results.length, of: faults.length };
-        results.push(tried(fault));
+        const result = tried(fault);
+        results.push(result.outcome === 'hazard' ? { ...result, earliest: Math.min(result.hazard!.t, ...paces.map(pace => at(pace, () => tried(fault).hazard?.t ?? Infinity))) } : result);
     }
     const guardResults: GuardResult[] = [];
     for (const v of workings.allViews()) {

@@ -67,6 +67,12 @@ interface Relief {
     readonly capacity: number;
     readonly outdoors: boolean;
 }
+/** Of what is made by the stack, and of what the compressor delivers, as shares of what is expected. */
+export interface Pace {
+    readonly made: number;
+    readonly delivered: number;
+}
+export const EXPECTED: Pace = { made: 1, delivered: 1 };
 function overflowOf(bag: View): Bag['overflow'] {
     const to = bag.kind === 'gasometer' ? bag.word('overflow') : undefined;
     return to === 'outdoors' || to === 'room' ? to : undefined;
@@ -162,6 +168,8 @@ export class Plant {
         if (!this.sources.length && !stack.all('battery').length) this.notes.push('No source that could be switched off is on the current path: the stack runs all the time.');
         if (stack.maybe('groups', 1) > 1) this.notes.push('Groups share the current as at rest.');
     }
+    /** How much more is made and delivered than expected: 1, or what their ± leaves open. Set by whoever runs it. */
+    pace: Pace = EXPECTED;
     /** K of room and air at a time; set by whoever runs it. */
     weather: (t: number) => number = () => ROOM;
 
@@ -329,7 +337,7 @@ export class Plant {
         const lost = stackLoss(this.laws.make, T, kelvin);
         let gain = -lost;
         if (this.stackRuns(c)) {
-            made = Math.max(0, this.laws.hydrogen.at(T));
+            made = Math.max(0, this.pace.made * this.laws.hydrogen.at(T));
             const heat = this.laws.heat.at(T);
             gain += heat;
             out[at['stack-energy']] = this.laws.current.at(T) * this.laws.volts.at(T);
@@ -359,7 +367,7 @@ export class Plant {
             const pressure = this.bagPressure(t, x);
             if (this.compressorRuns(c) && !stalled && this.pressing && !this.unloaded(c)) {
                 // What a stroke takes in follows the density of what it draws.
-                const taken = this.pressing.flow.at(this.cylinderPressure(t, x)) * Math.max(0, (this.air + pressure) / this.air);
+                const taken = this.pace.delivered * this.pressing.flow.at(this.cylinderPressure(t, x)) * Math.max(0, (this.air + pressure) / this.air);
                 const broken = this.highLine.map(n => c.failed.get(n)).find(f => f && (opens.has(f) || blocks.has(f)));
                 if (!broken || opens.has(broken)) intoBag -= taken;
                 if (!broken) out[at.cylinder] += taken;
@@ -519,6 +527,14 @@ export class Plant {
             case 'column': case 'bubbler': case 'scrubber': case 'seal': case 'vent': return low || passes(this.oxygenWays);
             default: return true;
         }
+    }
+    /** The ends of what is left open of both, in each combination. */
+    paces(): Pace[] {
+        const ends = (v: View | undefined, quantity: string) => {
+            const r = v?.result(quantity);
+            return r && r.value > 0 ? [r.low / r.value, r.high / r.value] : [1];
+        };
+        return ends(this.stack, 'hydrogen-rate').flatMap(made => ends(this.compressor, 'free-delivery').map(delivered => ({ made, delivered })));
     }
     get hasRoom(): boolean {
         return !!this.room;

@@ -42,6 +42,12 @@ describe('faults', () => {
         expect(frozen.help).toBeTruthy();
         expect(frozen.story.join()).toContain('the oxygen has no way out');
     });
+    it('tells the earliest time that the ± of what is made and delivered leave open', () => {
+        const frozen = of('o2-vent', 'blocked');
+        const rate = w.quantity(w.rig.parts.get('stack')!, 'hydrogen-rate')!;
+        expect(frozen.earliest!).toBeLessThan(frozen.hazard!.t);
+        expect(frozen.earliest! / frozen.hazard!.t).toBeCloseTo(rate.value / rate.high, 2);
+    });
     it('a guard taken away lets through what it caught; one that is backed says by what', () => {
         const suction = found.guards.find(g => g.name === 'suction-low')!;
         expect(suction.without.filter(x => x.outcome === 'hazard').map(x => x.hazard!.name)).toContain('drawn-empty');

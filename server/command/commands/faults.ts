@@ -34,7 +34,7 @@ const faults: Command = {
         if (options.format === 'json') {
             around.out(`${JSON.stringify({
                 version,
-                faults: found.faults.map(f => ({ part: f.part, way: f.what, outcome: f.outcome, time: f.hazard?.t ?? null, hazard: f.hazard?.name ?? null, message: f.hazard?.words ?? null, escaped: f.escaped === undefined ? null : Number(f.escaped.toPrecision(4)), 'caught-by': f.caughtBy?.name ?? null, 'caught-after': f.caughtBy?.t ?? null, story: f.story, help: f.help ?? null })),
+                faults: found.faults.map(f => ({ part: f.part, way: f.what, outcome: f.outcome, time: f.hazard?.t ?? null, earliest: f.earliest ?? null, hazard: f.hazard?.name ?? null, message: f.hazard?.words ?? null, escaped: f.escaped === undefined ? null : Number(f.escaped.toPrecision(4)), 'caught-by': f.caughtBy?.name ?? null, 'caught-after': f.caughtBy?.t ?? null, story: f.story, help: f.help ?? null })),
                 guards: found.guards.map(g => ({ name: g.name, without: g.without.map(w => ({ part: w.fault.part, way: w.fault.what, outcome: w.outcome, hazard: w.hazard?.name ?? null, 'caught-by': w.caughtBy ?? null })) })),
                 'not-followed': found.left, notes: found.notes,
             }, null, 2)}\n`);
@@ -63,7 +63,7 @@ const faults: Command = {
         }
         if (found.left.length) out.push(s.strong(`Not followed by a run (${found.left.length})`), ...wrapped(found.left), '');
         out.push(s.strong('Left out of a run'), ...[...found.notes, ...notInRuns].map(n => `  ${n}`), '');
-        out.push(s.quiet('One thing fails at a time, ten minutes after the start of a warm rig with a half full store. Two at once can do more.'), s.quiet(caution), '');
+        out.push(s.quiet('One thing fails at a time, ten minutes after the start of a warm rig with a half full store; a leak is a hole of 1 mm. Two at once can do more.'), s.quiet(caution), '');
         around.out(out.join('\n'));
         return 0;
     },
