@@ -29,9 +29,9 @@ export default defineRule({
             else if (overlap > 1e-9 * Math.abs(off)) tell({ at: v.at('makes'), severity: 'warning', message: `With their tolerances the two points of ${v.name} overlap: it may chatter or stick.`, related: [{ span: v.at('breaks'), message: 'breaks here' }] });
             else if (!/temperature/.test(sensed) && gap < 0.02 * Math.abs(off)) tell({ at: v.at('makes'), severity: 'warning', message: `The two points of ${v.name} lie only ${show(gap, unit, 2)} apart: it will chatter.`, related: [{ span: v.at('breaks'), message: 'breaks here' }] });
         }
-        if (v.kind === 'switch' && side !== 'below') return;
+        if (v.kind === 'switch' && side !== 'below') return; // speed only
         const others = v.controls.sensing(sensed).filter(o => o.name !== v.name);
-        if (!others.length) return;
+        if (!others.length) return; // speed only
         // A switch that starts a draw says with `makes` where full is; one that ends it says with `breaks` where empty is.
         const starts = (d: View) => v.controls.listeners(d.name).some(n => v.other(n)!.names('latched-by').includes(d.name));
         if (v.kind === 'switch' && /\.volume$/.test(sensed) && side === 'below' && !starts(v)) {

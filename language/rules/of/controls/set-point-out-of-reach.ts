@@ -25,7 +25,7 @@ export default defineRule({
         const range = said === 'stated' || said === 'like' ? v.bounds('range') : { low: NaN, high: NaN };
         for (const { key, valueOf, sideOf } of v.kind === 'switch' ? ofSwitch : ofTrip) {
             const value = v.maybe(valueOf);
-            if (value !== value) continue;
+            if (value !== value) continue; // speed only
             const above = v.word(sideOf) === 'above';
             const unit = quantity === 'volume' ? 'L' : quantity === 'level' ? 'mm' : quantity === 'temperature' ? '°C' : part.kind === 'cylinder' ? 'bar' : 'kPa';
             const acts = key === 'trips' ? 'trips' : key === 'alarm' ? 'warns' : key;

@@ -2,8 +2,6 @@ import { digits, show, withUnit } from '../../../units/format.js';
 import { fromSi } from '../../../units/unit.js';
 import { defineRule } from '../../define.js';
 
-/** Closer than this no instrument could tell. */
-const AS_GOOD_AS_MET = 0.02;
 const rates = { 'hydrogen-rate': 'hydrogen', 'oxygen-rate': 'oxygen', 'water-use': 'water' } as const;
 
 export default defineRule({
@@ -20,10 +18,9 @@ export default defineRule({
         if (!stack) return;
         for (const [rate, what] of Object.entries(rates)) {
             const entry = v.part.entries.get(`${stack.name}.${rate}`);
-            const off = entry ? v.maybeQ(`${what}-off`) : NaN;
-            if (!entry || !(Math.abs(off) > AS_GOOD_AS_MET)) continue;
-            const { low, high, value } = v.result(`${what}-off`)!;
-            if (!(low > 0 || high < 0)) continue;
+            const result = entry && v.result(`${what}-off`);
+            if (!entry || !result || !(result.low > 0 || result.high < 0)) continue;
+            const { low, high, value: off } = result;
             const unit = rate === 'water-use' ? 'g/h' : 'NL/h';
             const current = v.seen(`${stack.name}.current`);
             const written = tell.workings.amountOf(entry);
@@ -31,7 +28,7 @@ export default defineRule({
                 at: entry.span,
                 message: `${written?.unit ? withUnit(fromSi(written.si, written.unit), written.unit) : show(v.seen(`${stack.name}.${rate}`), unit)} were read; ` +
                     `${show(v.maybeQ(`${what}-expected`), unit)} are expected${current === current ? ` at ${show(current, 'A')}` : ''}: ` +
-                    `${digits(100 * Math.abs(off), 2)} % too ${off > 0 ? 'much' : 'little'}, where ${digits(100 * (off > 0 ? value - low : high - value), 2)} % is left open.`,
+                    `${digits(100 * Math.abs(off), 2)} % too ${off > 0 ? 'much' : 'little'}, where ${digits(100 * (off > 0 ? off - low : high - off), 2)} % is left open.`,
             });
         }
     },

@@ -13,10 +13,8 @@ export default defineRule({
     check(v, tell) {
         const stack = v.the('stack');
         const entry = stack && v.part.entries.get(`${stack.name}.hydrogen-rate`);
-        const said = stack && v.part.entries.get(`${stack.name}.current`);
-        if (!stack || !entry || !said) return;
-        const off = v.maybeQ('hydrogen-off');
-        if (!(off < 0) || !((v.result('hydrogen-off')?.high ?? NaN) < 0)) return;
+        const off = entry && v.result('hydrogen-off');
+        if (!stack || !entry || !off || !(off.high < 0)) return;
         const [rate, expected, current] = [v.seen(`${stack.name}.hydrogen-rate`, 'gas-flow'), v.maybeQ('hydrogen-expected'), v.seen(`${stack.name}.current`)];
         const share = expected / v.maybeQ('hydrogen-most');
         tell({

@@ -21,8 +21,7 @@ export default defineRule({
         if (!(cells > 0) || v.all('rectifier').length) return;
         const link = v.paths.from(v.name, 'current')[0];
         const current = stack!.maybeQ('current');
-        const held = stack!.result('held-voltage');
-        if (!held) return;
+        const held = stack!.result('held-voltage')!;
         const rating = [5, 10, 15, 20, 30, 40, 60, 80, 100, 150, 200].find(a => a >= 1.5 * current);
         const declared = insertAfter(v, `diode blocking { rating: ${rating} A }`, '');
         const onPath = link && { span: { ...link.from.span, start: link.from.span.end }, text: ' -> blocking' };
