@@ -174,15 +174,24 @@ const MOST_KEPT = 400;
 const solved = new Map<string, OperatingPoint>();
 /** What each of them was solved for. */
 const keys = new WeakMap<OperatingPoint, string>();
-const inWords = new WeakMap<StackMake | Source, string>();
-/** Everything that a make or a source says. Both are read-only, and most are asked for again and again. */
-function keyOf(x: StackMake | Source): string {
-    let key = inWords.get(x);
+const numbered = new WeakMap<StackMake | Source, number>();
+/** What was said so far, each with its number: a number is quicker to look up than all that is said. */
+const numbers = new Map<string, number>();
+/** Never used twice, so that what is forgotten is never taken for something else. */
+let lastNumber = 0;
+/** A number for everything that a make or a source says. Both are read-only, and most are asked for again and again. */
+function keyOf(x: StackMake | Source): number {
+    let key = numbered.get(x);
     if (key === undefined) {
-        key = JSON.stringify(x);
+        let words = JSON.stringify(x);
         // Amperes over volts say themselves at two places.
-        if ('currentAt' in x && x.currentAt) key += ` ${x.currentAt(0)} ${x.currentAt(0.8 * x.open)}`;
-        inWords.set(x, key);
+        if ('currentAt' in x && x.currentAt) words += ` ${x.currentAt(0)} ${x.currentAt(0.8 * x.open)}`;
+        key = numbers.get(words);
+        if (key === undefined) {
+            if (numbers.size > MOST_KEPT) numbers.clear();
+            numbers.set(words, (key = ++lastNumber));
+        }
+        numbered.set(x, key);
     }
     return key;
 }
