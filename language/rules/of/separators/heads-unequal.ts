@@ -9,7 +9,7 @@ export default defineRule({
     summary: 'One gas works against more pressure than the other, all the time.',
     why: 'The difference stands across every separator and drives lye and dissolved gas to the other side.',
     source: '0.5 kPa: common practice, no source; crossover grows with the difference (Trinke 2018)',
-    under: ['bubble-point-below-head'],
+    under: ['bubble-point-below-head', 'bubbler-connected-backwards'],
     on: 'stack',
     check(v, tell) {
         const h = v.q('hydrogen-head');
