@@ -10,6 +10,7 @@ import { kindCalled, kinds } from '../vocabulary/index.js';
 import { materials } from '../vocabulary/materials.js';
 import { momentary } from '../vocabulary/momentary.js';
 import { frameWords } from './frame-words.js';
+import { runReference } from './run-reference.js';
 import { isEverywhere, kindPage, quantityText } from './kind-page.js';
 import { propertyText } from './property-text.js';
 import { unitPage } from './unit-page.js';
@@ -43,6 +44,7 @@ function pageOf(name: string): string | undefined {
     if (owner) return memberPage(owner, name.slice(dot + 1));
     const called = kindCalled(name);
     if (called) return kindPage(called);
+    if (name === 'run' || name === 'faults') return runReference(name);
     return sharedPage(name) ?? unitPage(name) ?? (Object.hasOwn(frameWords, name) ? `# ${name}\n\n${frameWords[name]}` : wordPage(name));
 }
 function ruleText(rule: Rule): string {
@@ -111,7 +113,7 @@ function wordPage(name: string): string | undefined {
 export function explainable(): string[] {
     return [...new Set([
         ...allRules.map(r => r.name), ...kinds.keys(), ...[...kinds.values()].flatMap(k => Object.keys(k.properties)), ...allQuantities.map(q => q.name),
-        ...momentary.keys(), ...unitSpellings(), ...Object.values(measures).flatMap(m => m.units).filter(Boolean), ...Object.keys(frameWords),
+        ...momentary.keys(), ...unitSpellings(), ...Object.values(measures).flatMap(m => m.units).filter(Boolean), ...Object.keys(frameWords), 'run', 'faults',
         ...valueWords.keys(), ...materials.keys(),
     ])];
 }

@@ -6,6 +6,7 @@ import { unitTable } from '../units/table.js';
 import { kinds } from '../vocabulary/index.js';
 import { frameWords } from './frame-words.js';
 import { kindPage, ownProperties, quantityText } from './kind-page.js';
+import { runReference } from './run-reference.js';
 import { exampleOf, formOf } from './property-text.js';
 
 const cell = (text: string) => text.replaceAll('|', '\\|').replaceAll('\n', ' ');
@@ -32,6 +33,7 @@ export function handbook(): string {
         '# Quantities',
         ...[...kinds.keys()].map(k => ({ k, own: allQuantities.filter(q => (typeof q.of === 'string' ? q.of : q.of[0]) === k) }))
             .filter(({ own }) => own.length).flatMap(({ k, own }) => [`## ${k}`, ...own.map(quantityText)]),
+        runReference().replace(/^#/gm, '##').replace('## run', '# Runs'),
         '# Units',
         table(['unit', 'name', 'prefixes'], unitTable.map(u => [u.spellings.replaceAll(' ', ', '), u.name, u.prefixes ?? ''])),
         table(['what', 'units of the trade, the usual one first'], Object.values(measures).filter(m => m.units[0]).map(m => [m.says, m.units.join(', ')])),

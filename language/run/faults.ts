@@ -10,12 +10,12 @@ import { usualDay, type Scenario } from './scenario.js';
 /** s after the start at which it fails: the rig is warm and fills. */
 export const FAILS_AT = 600;
 /** Events of the vocabulary that a run follows, by kind of part. Others are listed as not followed. */
-const follows: Readonly<Record<string, readonly string[]>> = {
+export const followedFailures: Readonly<Record<string, readonly string[]>> = {
     switch: ['sticks made', 'sticks broken', 'wire breaks', 'detached'], trip: ['fails to trip', 'trips', 'wire breaks', 'detached'],
     analyser: ['fails to trip', 'trips', 'wire breaks'], detector: ['fails to trip', 'trips', 'wire breaks'],
     relay: ['sticks made', 'sticks broken', 'coil fails'], contactor: ['sticks made', 'sticks broken', 'coil fails'], 'solid-state-relay': ['fails on', 'fails off'],
     timer: ['sticks made', 'sticks broken'], button: ['sticks made'], unloader: ['sticks open', 'sticks shut'], valve: ['sticks open', 'sticks shut', 'left shut'],
-    'check-valve': ['leaks back', 'sticks shut'], 'relief-valve': ['sticks shut', 'sticks open'], fan: ['stops'], feed: ['lost'], compressor: ['stalls'], cooler: ['water fails'],
+    'check-valve': ['leaks back'], 'relief-valve': ['sticks shut', 'sticks open'], fan: ['stops'], feed: ['lost'], compressor: ['stalls'], cooler: ['water fails'],
     bag: ['leaks', 'pinched', 'bursts'], tube: ['comes off', 'blocked', 'leaks'], tee: ['leaks'], column: ['outlet blocked'], bubbler: ['dry', 'frozen', 'blocked'],
     scrubber: ['blocked', 'frozen', 'dry'], seal: ['dry', 'frozen'], vent: ['blocked'], cylinder: ['leaks'],
 };
@@ -64,7 +64,7 @@ export interface Faults {
     readonly healthy: RunResult;
 }
 
-const helps: Readonly<Record<string, string>> = {
+const helps: Readonly<Record<Hazard['name'], string>> = {
     'bag-over-rating': 'a trip of its own above the highest switch that stops the stack, and a seal that opens below what the bag bears',
     'drawn-empty': 'a trip on the suction side, wired so that it drops the compressor by itself, above the pressure of the air',
     'cylinder-over-rating': 'a second pressure switch that drops the compressor by another contactor, and a relief valve that has been tested',
@@ -81,7 +81,7 @@ export function faultsOf(workings: Workings, plant: Plant): { readonly faults: F
     const left: string[] = [];
     for (const v of workings.allViews()) {
         if (v.part.pattern || v.part.kind?.statement) continue;
-        const known = follows[v.kind] ?? [];
+        const known = followedFailures[v.kind] ?? [];
         for (const what of v.part.kind?.events ?? []) {
             if (['pressed', 'released', 'reset', 'returns', 'cleared', 'starts', 'draws', 'lit', 'shut', 'opened', 'restarts', 'set', 'removed', 'fills'].includes(what)) continue;
             // A valve that nobody powers does not stick by itself, and one that is powered is not left shut.

@@ -515,7 +515,7 @@ export class Plant {
         const low = passes(this.stackWays) || passes(this.bagWays);
         switch (kind) {
             case 'relief-valve': return this.reliefs.some(r => r.name === part);
-            case 'check-valve': return part === this.check?.name && what !== 'sticks shut' && (what !== 'leaks back' || !!this.unloader);
+            case 'check-valve': return part === this.check?.name && !!this.unloader;
             case 'unloader': return part === this.unloader?.name && !!this.compressor;
             case 'compressor': return part === this.compressor?.name;
             case 'bag': case 'gasometer': return part === this.bag?.view.name;

@@ -35,6 +35,18 @@ const EMPTIED = 'the store is empty: nothing more can be drawn';
 /** K, lye that boils in a rig open to the air. */
 const BOILS = 373.15;
 
+/** Each hazard by its name, as the reference tells it. */
+export const hazards = {
+    'bag-over-rating': 'A bag at the pressure that it bears.',
+    'drawn-empty': 'A low side drawn 0.2 kPa under the air around it, which comes in wherever it can.',
+    'cylinder-over-rating': 'A cylinder a tenth over its rating.',
+    'too-hot': 'Lye at the highest temperature that the stack bears, or at 100 °C.',
+    'port-dry': 'A level down to the return port of its column.',
+    'separators-pass': 'More between both sides than the wet separators hold.',
+    'room-hydrogen': 'A quarter of what can burn in the air of the room, evenly mixed.',
+    'held-motor': 'A compressor that stands still against more than it starts against.',
+} as const;
+
 export interface Happened {
     /** s since the start. */
     readonly t: number;
@@ -54,7 +66,7 @@ export interface Series {
 }
 export interface Hazard {
     readonly t: number;
-    readonly name: string;
+    readonly name: keyof typeof hazards;
     /** The part that it befalls. */
     readonly part: string;
     readonly words: string;
@@ -338,7 +350,7 @@ class Run {
     private watches(): Watch[] {
         const { plant, state } = this;
         const out: Watch[] = this.lines.watched(state).map(w => this.watchOf(w));
-        const hazard = (name: string, part: string, words: string, value: Watched) => out.push({ value, tells: undefined, hazard: { name, part, words }, parts: [part] });
+        const hazard = (name: Hazard['name'], part: string, words: string, value: Watched) => out.push({ value, tells: undefined, hazard: { name, part, words }, parts: [part] });
         if (plant.bag) {
             const { view } = plant.bag;
             const rating = view.kind === 'bag' ? view.maybe('rating') : NaN;

@@ -75,6 +75,11 @@ describe('pages', () => {
         expect(explain('drawn')!.markdown).toContain('A stage');
         expect(explain('none')!.markdown).toContain('there is no such thing');
     });
+    it('of runs tell what counts as a hazard, what is followed and what is left out', () => {
+        const page = explain('run')!.markdown;
+        for (const words of ['A bag at the pressure that it bears', 'switch: sticks made', 'Purity stays as it is at rest', '1 mm']) expect(page).toContain(words);
+        expect(explain('faults')!.markdown.split('\n').slice(1)).toEqual(page.split('\n').slice(1));
+    });
     it('do not exist for what has no meaning; the nearest name is offered', () => {
         for (const name of ['', 'nothing-of-the-kind', 'stack.', '.gap', 'stack.nothing', 'constructor', '__proto__', 'toString', 'stack.constructor']) expect(explain(name), name).toBeUndefined();
         expect(nearestExplainable('relief-mising')).toBe('relief-missing');
