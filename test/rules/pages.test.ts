@@ -14,7 +14,7 @@ import { describe, expect, it } from 'vitest';
 import { analyseText, applyFix, type Finding } from '../../language/index.js';
 import { allRules, rulePage } from '../../language/rules/index.js';
 import type { Rule } from '../../language/rules/define.js';
-import { faultFindings } from '../../language/run/fault-findings.js';
+import { faultFindings } from '../../language/reference/fault-findings.js';
 import { faultsIn } from '../../language/run/faults.js';
 import { askedBy } from './asked.js';
 

@@ -44,6 +44,9 @@ describe('imports', () => {
         expect(offending((from, to) => from === 'language/quantities' && to === 'language/rules')).toEqual([]);
         expect(offending((from, to) => from === 'language/rules' && to === 'language/physics')).toEqual([]);
     });
+    it('runs know quantities, and nothing of what is told about them', () => {
+        expect(offending((from, to) => from === 'language/run' && ['language/rules', 'language/reference', 'language/what-if'].includes(to))).toEqual([]);
+    });
     it('editor and command do not know each other', () => {
         expect(offending((from, to) => (from === 'server/editor' && to === 'server/command') || (from === 'server/command' && to === 'server/editor'))).toEqual([]);
     });

@@ -1,6 +1,6 @@
 import { notInRuns } from '../../../language/reference/run-pages.js';
 import { faultGroups, guardText, outcomeText } from '../../../language/reference/run-text.js';
-import { faultFindings } from '../../../language/run/fault-findings.js';
+import { faultFindings } from '../../../language/reference/fault-findings.js';
 import { faultsIn } from '../../../language/run/faults.js';
 import type { Command } from '../command.js';
 import { one } from '../one-rig.js';

@@ -1,6 +1,6 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import { faultsPage, runPage } from '../../../language/reference/run-pages.js';
-import { faultFindings } from '../../../language/run/fault-findings.js';
+import { faultFindings } from '../../../language/reference/fault-findings.js';
 import { faultRuns } from '../../../language/run/faults.js';
 import { CannotRun, run } from '../../../language/run/run.js';
 import { readScenario, usualDay } from '../../../language/run/scenario.js';

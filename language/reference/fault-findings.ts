@@ -1,9 +1,9 @@
 /** Faults that reach a hazard, as findings at the parts that fail. */
-import { outcomeText } from '../reference/run-text.js';
+import { outcomeText } from './run-text.js';
 import type { Finding } from '../rules/define.js';
 import { ruleNamed } from '../rules/index.js';
 import type { Workings } from '../quantities/workings.js';
-import type { Faults } from './faults.js';
+import type { Faults } from '../run/faults.js';
 
 const RULE = 'single-fault-reaches-hazard';
 
