@@ -8,7 +8,7 @@ import { fuzz } from './server/fuzz.mjs';
 const root = path.resolve(import.meta.dirname, '..');
 const minutes = Number(process.argv[2] ?? 5);
 const runs = Number(process.env.RIGWRIGHT_RUNS ?? Math.round(minutes * 800));
-const vitest = spawnSync(process.execPath, [path.join(root, 'node_modules/vitest/vitest.mjs'), 'run', 'test/language/properties.test.ts', 'test/language/memory.test.ts', 'test/language/balances.test.ts', 'test/language/monotony.test.ts', 'test/rules/quiet.test.ts', 'test/run/random.test.ts', '--testTimeout', '3600000'], {
+const vitest = spawnSync(process.execPath, [path.join(root, 'node_modules/vitest/vitest.mjs'), 'run', 'test/language/properties.test.ts', 'test/language/memory.test.ts', 'test/language/balances.test.ts', 'test/language/monotony.test.ts', 'test/rules/quiet.test.ts', 'test/run/random.test.ts', 'test/run/broken.test.ts', '--testTimeout', '3600000'], {
     cwd: root, stdio: 'inherit', env: { ...process.env, RIGWRIGHT_RUNS: String(runs) },
 });
 const seed = Number(process.env.SEED ?? Date.now() % 1e9);
