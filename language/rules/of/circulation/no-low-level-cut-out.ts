@@ -3,6 +3,9 @@ import { addStackTrip, stackGuards } from '../../guards.js';
 import { defineRule } from '../../define.js';
 import { defined, setValue } from '../../fixes.js';
 
+/** m: closer to the port than this a trip acts when it is over. Own choice, no source. */
+const MARGIN = 1e-3;
+
 export default defineRule({
     name: 'no-low-level-cut-out',
     family: 'circulation and levels',
@@ -23,7 +26,7 @@ export default defineRule({
         const guards = stackGuards(v, `${v.name}.level`, 'below');
         const bare = level - port;
         if (guards.length) {
-            if (!guards.every(g => g.at < bare)) return;
+            if (!guards.every(g => g.at < bare + MARGIN)) return;
             const best = guards.reduce((a, b) => (b.at > a.at ? b : a));
             const key = best.view.word('trips.side') ? 'trips' : 'breaks';
             const wanted = Math.round((level - 0.6 * port) * 1000);
