@@ -4,6 +4,7 @@ import path from 'node:path';
 import { Solver } from 'odex';
 import { describe, expect, it } from 'vitest';
 import { Analyst } from '../../language/index.js';
+import { expectationsOf, holdAgainst } from '../../language/run/expectations.js';
 import { run, type RunResult } from '../../language/run/run.js';
 import { runWithFault } from '../../language/run/faults.js';
 import { readScenario, usualDay, type Scenario } from '../../language/run/scenario.js';
@@ -106,6 +107,7 @@ describe('a run', () => {
             }
         });
         let looked = 0;
+        let scenarios = 0;
         for (const name of readdirSync(folder).filter(f => f.endsWith('.rig') && f !== 'bench-shelf.rig')) {
             const { workings } = analyst.analyse(path.join(folder, name), { today: '2026-06-15' });
             const r = run(workings, usualDay(workings));
@@ -113,9 +115,17 @@ describe('a run', () => {
             expect(r.ended, name).toEqual({ t: 86400, early: undefined });
             expect(r.final.made, name).toBeGreaterThan(0.5);
             expect(Math.abs(r.balance), name).toBeLessThan(1e-6);
+            for (const scenario of workings.partsOf('scenario')) {
+                const through = run(workings, readScenario(workings, scenario));
+                const held = expectationsOf(workings, scenario.name).map(e => holdAgainst(workings, through, e));
+                expect(held.length, `${name}: ${scenario.name}`).toBeGreaterThan(0);
+                expect(held.filter(h => !h.holds).map(h => `${h.expectation.text}: ${h.words}`), `${name}: ${scenario.name}`).toEqual([]);
+                scenarios++;
+            }
             looked++;
         }
         expect(looked).toBeGreaterThan(5);
+        expect(scenarios).toBeGreaterThan(0);
     });
 });
 
