@@ -67,6 +67,7 @@ export interface Faults {
 const helps: Readonly<Record<Hazard['name'], string>> = {
     'bag-over-rating': 'a trip of its own above the highest switch that stops the stack, and a seal that opens below what the bag bears',
     'drawn-empty': 'a trip on the suction side, wired so that it drops the compressor by itself, above the pressure of the air',
+    'air-stored': 'a switch that stops the compressor when the bag does not fill, and an oxygen analyser before it',
     'cylinder-over-rating': 'a second pressure switch that drops the compressor by another contactor, and a relief valve that has been tested',
     'too-hot': 'a trip on the temperature that drops the stack, not shared with the switch that calls for cooling',
     'port-dry': 'a low-level trip in each column that drops the stack',

@@ -200,7 +200,11 @@ export class Plant {
         return b.own;
     }
     bagVolume(t: number, x: Float64Array): number {
-        return gasVolume(Math.max(0, x[at.bag]), this.weather(t), this.air + this.bagPressure(t, x));
+        const b = this.bag!;
+        const kelvin = this.weather(t);
+        const { flat, full } = this.bagLimits(kelvin);
+        const n = x[at.bag];
+        return n > full ? b.volume : n < flat ? b.dead : gasVolume(n, kelvin, this.air + b.own);
     }
     /** Pa above vacuum. The cylinder stands at the temperature of the air around it. */
     cylinderPressure(t: number, x: Float64Array): number {
@@ -314,6 +318,9 @@ export class Plant {
     overfull(t: number, x: Float64Array): number {
         return x[at.bag] - this.bagLimits(this.weather(t)).full;
     }
+    isBurst(c: ControlState): boolean {
+        return !!this.bag && c.failed.get(this.bag.view.name) === 'bursts';
+    }
     compressorRuns(c: ControlState): boolean {
         return !!this.compressor && (c.on.get(this.compressor.name) ?? false);
     }
@@ -365,7 +372,8 @@ export class Plant {
         }
         if (this.bag) {
             const pressure = this.bagPressure(t, x);
-            if (this.compressorRuns(c) && !stalled && this.pressing && !this.unloaded(c)) {
+            // Through a burst bag it draws air, which is no hydrogen to count.
+            if (this.compressorRuns(c) && !stalled && this.pressing && !this.unloaded(c) && !this.isBurst(c)) {
                 // What a stroke takes in follows the density of what it draws.
                 const taken = this.pace.delivered * this.pressing.flow.at(this.cylinderPressure(t, x)) * Math.max(0, (this.air + pressure) / this.air);
                 const broken = this.highLine.map(n => c.failed.get(n)).find(f => f && (opens.has(f) || blocks.has(f)));
@@ -394,7 +402,7 @@ export class Plant {
                 }
             }
             // Burst, it stands open to the room.
-            out[at.bag] = c.failed.get(this.bag.view.name) === 'bursts' ? 0 : intoBag;
+            out[at.bag] = this.isBurst(c) ? 0 : intoBag;
         }
         if (this.compressorRuns(c)) {
             const power = this.compressor!.maybe('power', 0);

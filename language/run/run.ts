@@ -39,6 +39,7 @@ const BOILS = 373.15;
 export const hazards = {
     'bag-over-rating': 'A bag at the pressure that it bears.',
     'drawn-empty': 'A low side drawn 0.2 kPa under the air around it, which comes in wherever it can.',
+    'air-stored': 'Air pressed into the store through a bag that has burst.',
     'cylinder-over-rating': 'A cylinder a tenth over its rating.',
     'too-hot': 'Lye at the highest temperature that the stack bears, or at 100 °C.',
     'port-dry': 'A level down to the return port of its column.',
@@ -283,6 +284,12 @@ class Run {
         if (!this.plant.compressorRuns(this.state)) {
             this.stalled = false;
             return [];
+        }
+        const bag = this.plant.bag?.view.name ?? '';
+        if (this.plant.isBurst(this.state) && !this.hazards.some(h => h.name === 'air-stored')) {
+            const words = `${this.plant.compressor!.name} draws air through ${bag}, which has burst, and presses it into the store`;
+            this.hazards.push({ t: this.t, name: 'air-stored', part: bag, words });
+            return [words];
         }
         if (pressed) return [];
         this.starts++;

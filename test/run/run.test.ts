@@ -142,6 +142,13 @@ describe('the order of things', () => {
         // Nobody stops it: what is drawn in the end is what is made.
         expect(blind.hazards[0].t).toBeGreaterThan(at(blind, /^bag-full makes/));
     });
+    it('a burst bag under a compressor that nothing stops: air goes into the store, and no hydrogen comes from nowhere', () => {
+        const blind = workingsOf([['relay bag-draw { latched-by: bag-full   stopped-by: bag-empty }', 'relay bag-draw { needs: main }'], ['trip suction-low { senses: suction-tee.pressure   trips: below 0.05 kPa   resets: by hand   if-wire-breaks: trips }\n', ''], ['suction-low, ', '']]);
+        const r = runWithFault(blind, { part: 'store-bag', what: 'bursts' }, 6 * HOUR);
+        expect(r.hazards.some(h => h.words.includes('draws air through store-bag'))).toBe(true);
+        expect(Math.abs(r.balance)).toBeLessThan(1e-6);
+        expect(r.series.flatMap(s => s.values).every(Number.isFinite)).toBe(true);
+    });
     it('a cut-off that sticks: the second switch, without it the relief, without that a tenth over the rating', () => {
         const stuck = { part: 'cut-off', what: 'sticks made' };
         expect(runWithFault(w, stuck, 24 * HOUR).tripped).toEqual(['high-high']);
