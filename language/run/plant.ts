@@ -402,7 +402,8 @@ export class Plant {
                 }
             }
             // Burst, it stands open to the room.
-            out[at.bag] = this.isBurst(c) ? 0 : intoBag;
+            if (this.isBurst(c)) this.intoRoom(out, intoBag);
+            else out[at.bag] = intoBag;
         }
         if (this.compressorRuns(c)) {
             const power = this.compressor!.maybe('power', 0);
