@@ -2,10 +2,10 @@
 import { duration, show } from '../units/format.js';
 import type { Happened, RunResult } from '../run/run.js';
 import type { FaultResult, Faults } from '../run/faults.js';
+import { DAY } from '../run/scenario.js';
 import type { Held } from '../run/expectations.js';
 import type { Workings } from '../quantities/workings.js';
 
-const DAY = 86400;
 
 /** Time of day so many seconds after the start: '08:10:12', with the day where it is not the first. */
 export function clockOf(starts: number, t: number): string {

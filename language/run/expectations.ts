@@ -10,8 +10,8 @@ import { weighNode } from '../quantities/expectation.js';
 import type { Workings } from '../quantities/workings.js';
 import type { Expectation } from '../rig/rig.js';
 import type { RunResult } from './run.js';
+import { DAY } from './scenario.js';
 
-const DAY = 86400;
 /** s: a comparison that fails for less is the moment of a switching. */
 const MOMENT = 1e-6;
 

@@ -5,7 +5,7 @@
 import type { Workings } from '../quantities/workings.js';
 import { EXPECTED, Plant, type Pace } from './plant.js';
 import { run, type Hazard, type RunResult } from './run.js';
-import { usualDay, type Scenario } from './scenario.js';
+import { DAY, usualDay, type Scenario } from './scenario.js';
 
 /** s after the start at which it fails: the rig is warm and fills. */
 export const FAILS_AT = 600;
@@ -88,7 +88,6 @@ export function faultsOf(workings: Workings, plant: Plant): { readonly faults: F
             // A valve that nobody powers does not stick by itself, and one that is powered is not left shut.
             const powered = v.kind !== 'valve' || v.names('shut-while').length > 0 || v.names('open-while').length > 0;
             if (v.kind === 'valve' && powered === (what === 'left shut')) continue;
-            if (v.kind === 'button' && !v.names('contact').length && what !== 'sticks made') continue;
             if (known.includes(what) && plant.followsFailure(v.name, what)) faults.push({ part: v.name, what });
             else left.push(`${v.name} ${what}`);
         }
@@ -113,7 +112,7 @@ export function runWithFault(workings: Workings, fault: Fault, lasts: number): R
  * @returns a generator of how many of how many runs are done; its last value is the result
  * @throws CannotRun where the rig cannot be run at all
  */
-export function* faultRuns(workings: Workings, lasts = 86400): Generator<{ readonly done: number; readonly of: number }, Faults> {
+export function* faultRuns(workings: Workings, lasts = DAY): Generator<{ readonly done: number; readonly of: number }, Faults> {
     const plant = workings.unnoted(() => new Plant(workings));
     const healthy = run(workings, dayWith(workings, lasts), { warm: true, plant });
     const { faults, left } = workings.unnoted(() => faultsOf(workings, plant));
@@ -149,7 +148,7 @@ export function* faultRuns(workings: Workings, lasts = 86400): Generator<{ reado
     return { faults: results, guards: guardResults, left, notes: healthy.notes, healthy };
 }
 /** The same without a pause. */
-export function faultsIn(workings: Workings, lasts = 86400): Faults {
+export function faultsIn(workings: Workings, lasts = DAY): Faults {
     const runs = faultRuns(workings, lasts);
     for (;;) {
         const step = runs.next();
@@ -160,12 +159,8 @@ function resultOf(fault: Fault, r: RunResult, healthy: RunResult): FaultResult {
     const usual = new Set(healthy.hazards.map(h => `${h.name} ${h.part}`));
     const hazard = r.hazards.find(h => h.t >= FAILS_AT && !usual.has(`${h.name} ${h.part}`));
     const since = (t: number) => t - FAILS_AT;
-    // What a failure itself looks like is no guard that caught it.
-    const actions = r.events.filter(e => e.t >= FAILS_AT).flatMap(e => [
-        ...e.parts.filter(p => r.tripped.includes(p) && !healthy.tripped.includes(p)).map(name => ({ name, t: e.t })),
-        ...e.then.flatMap(w => (/ (?:lifts|blows)[ :]/.test(w) && !healthy.events.some(h => h.then.includes(w)) ? [{ name: w.split(' ')[0], t: e.t }] : [])),
-        ...(/is full: gas leaves through its seal/.test(e.cause) && !healthy.events.some(h => h.cause === e.cause) ? [{ name: sealOf(e.cause), t: e.t }] : []),
-    ]);
+    const usualActs = new Set(healthy.events.flatMap(e => e.acted));
+    const actions = r.events.filter(e => e.t >= FAILS_AT).flatMap(e => e.acted.filter(name => !usualActs.has(name)).map(name => ({ name, t: e.t })));
     // What trips because its own supply was cut has caught nothing.
     const first = actions.find(a => a.name !== fault.part && !(fault.what === 'lost' && a.t <= FAILS_AT) && (!hazard || a.t < hazard.t));
     const usualCauses = new Set(healthy.events.map(e => e.cause));
@@ -179,5 +174,3 @@ function resultOf(fault: Fault, r: RunResult, healthy: RunResult): FaultResult {
         escaped: outcome === 'escapes' ? escaped : undefined, left: hazard && first ? hazard.t - first.t : undefined, story: r.ended.early && !hazard ? [...story, r.ended.early] : story, help: hazard && helps[hazard.name],
     };
 }
-/** The name of the bag in the sentence stands for its seal. */
-const sealOf = (cause: string) => `the seal of ${cause.split(' ')[0]}`;

@@ -26,7 +26,7 @@ export const slight = Float64Array.from(states, s => (s === 'lye' ? 1e-3 : s ===
 
 /** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
 const DEAD_SHARE = 0.02;
-/** m³/s that a way out passes where nothing tells it: more than any rig here makes. */
+/** m³/s that a way out passes where nothing tells it: more than any rig here makes. Own choice, no source. */
 const WIDE = 5 / 3600;
 /** m, hole that "leaks" means: a joint that was not tightened. Common practice, no source. */
 const LEAK = 1e-3;
@@ -310,9 +310,11 @@ export class Plant {
         }
         return best;
     }
-    /** Pa at which a bag would let gas out next. */
-    bagOpensAt(c: ControlState): number {
-        return Math.min(Infinity, ...this.openWays(c).bag.map(w => w.head).filter(h => h > 0));
+    /** Where a bag would let gas out next: Pa, and the seal that would blow; undefined where it has no such way. */
+    bagOpens(c: ControlState): { readonly head: number; readonly seal: string | undefined } | undefined {
+        let next: Taken | undefined;
+        for (const taken of this.openWays(c).bag) if (taken.head > 0 && (!next || taken.head < next.head)) next = taken;
+        return next && { head: next.head, seal: next.way.parts.find(n => this.stack.other(n)?.kind === 'seal') };
     }
     /** How much more than full a bag is, mol; below zero until then. */
     overfull(t: number, x: Float64Array): number {

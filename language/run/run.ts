@@ -9,11 +9,13 @@ import type { Side } from './ways.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
 import { follow, type Watched } from './stepper.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
+import { LOWER_LIMIT } from '../physics/ventilation.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';
 import { toSi } from '../units/unit.js';
 import type { Workings } from '../quantities/workings.js';
-import { consequence, nameOfCause, valueWith } from './tell.js';
+import { consequence, nameOfCause } from './tell.js';
+import { show } from '../units/format.js';
 
 /** Of each state and step; a fraction of a second in when things happen. */
 const RELATIVE = 1e-7;
@@ -26,8 +28,8 @@ const CHATTER = { events: 40, within: 20 } as const;
 /** Pa below the air around it at which a low side counts as drawn empty. Common practice, no source. */
 const DRAWN_EMPTY = -200;
 /** Hydrogen in the room's air that counts as a danger: a quarter of what can burn. */
-const ROOM_LIMIT = 0.01;
-/** Pressure over the rating that a vessel may reach while its relief blows; beyond it it is a hazard. */
+const ROOM_LIMIT = LOWER_LIMIT / 4;
+/** Pressure over the rating that a vessel may reach while one relief blows [asme-viii]; beyond it it is a hazard. */
 const OVER_RATING = 1.1;
 /** Pa gauge at which nothing more can be drawn from a store, and what is told then. Own choice: the air's own pressure, nearly. */
 const EMPTY = 500;
@@ -58,6 +60,8 @@ export interface Happened {
     readonly sort: 'act' | 'control' | 'trip' | 'hazard' | 'relief' | 'note';
     /** The parts that it is about, the cause first. */
     readonly parts: readonly string[];
+    /** Guards that acted at this moment: what tripped, reliefs that lifted, seals that blew. */
+    readonly acted: readonly string[];
 }
 export interface Series {
     readonly name: string;
@@ -87,7 +91,6 @@ export interface RunResult {
     /** Hydrogen made less hydrogen found again, as a share of what was made. */
     readonly balance: number;
     readonly notes: readonly string[];
-    readonly steps: number;
     /** Each time that a device went on or off, in order; where it stood at the start first. */
     readonly switched: readonly { readonly t: number; readonly name: string; readonly on: boolean }[];
     /** Guards that tripped, in their order. */
@@ -110,6 +113,8 @@ interface Watch {
     readonly tells: string | undefined;
     /** Told even where no contact moves by it. */
     readonly always?: boolean;
+    /** The seal that blows by it. */
+    readonly seal?: string;
     readonly hazard?: Omit<Hazard, 't'>;
     readonly parts: readonly string[];
 }
@@ -143,7 +148,6 @@ class Run {
     private readonly switched: { t: number; name: string; on: boolean }[] = [];
     private readonly tripped: string[] = [];
     private starts = 0;
-    private steps = 0;
     private readonly start: Float64Array;
     private readonly notes: string[];
 
@@ -186,7 +190,6 @@ class Run {
                 this.x = x;
                 this.keep();
             });
-            this.steps += stretch.steps;
             this.t = stretch.t;
             this.x = stretch.x;
             if (stretch.stuck) {
@@ -204,7 +207,7 @@ class Run {
             const timers = stretch.hit.length || this.t < to ? [] : this.ranOut();
             const cause = causes.map(w => w.tells!).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
             if (causes.some(w => w.tells === EMPTIED)) this.draw = 0;
-            const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], causes.some(w => w.always));
+            const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []));
             if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
@@ -214,8 +217,8 @@ class Run {
 
     // ---- what happens -----------------------------------------------------------------------------------------------
 
-    private happened(cause: string, then: readonly string[], sort: Happened['sort'], parts: readonly string[]): void {
-        this.events.push({ t: this.t, cause, then, sort, parts });
+    private happened(cause: string, then: readonly string[], sort: Happened['sort'], parts: readonly string[], acted: readonly string[] = []): void {
+        this.events.push({ t: this.t, cause, then, sort, parts, acted });
     }
     /** Does what a scenario asks for; of a push button, the moment at which it is let go. */
     private act(act: Act): Act | undefined {
@@ -256,7 +259,7 @@ class Run {
         return value.unit.dimension === measures['gas-flow'].dimension ? si : si * this.plant.air / (GAS_CONSTANT * this.scenario.weather(this.t));
     }
     /** Lets the control lines come to rest and tells what changed by it; a reason if they never do. */
-    private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean): string | undefined {
+    private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean, seals: readonly string[] = []): string | undefined {
         const { plant, state } = this;
         const heads = { ...this.lastHead };
         const before = new Map(state.on);
@@ -268,15 +271,17 @@ class Run {
         const moved = [...state.on].filter(([name, on]) => before.get(name) !== on && (before.has(name) || on) && this.lines.devices.has(name)).map(([name]) => name);
         for (const name of moved) this.switched.push({ t: this.t, name, on: state.on.get(name)! });
         const then = moved.filter(name => !parts.includes(name) || !cause).flatMap(name => consequence(this.lines.devices.get(name)!, state.on.get(name)!, sort === 'note') ?? []);
-        for (const name of state.tripped) if (!trippedBefore.has(name) && !this.tripped.includes(name) && this.lines.devices.get(name)?.kind !== 'stop-button') this.tripped.push(name);
+        const tripped = [...state.tripped].filter(name => !trippedBefore.has(name) && this.lines.devices.get(name)?.kind !== 'stop-button');
+        for (const name of tripped) if (!this.tripped.includes(name)) this.tripped.push(name);
+        const acted = [...tripped, ...seals];
         const runs = plant.stackRuns(state);
         if (runs !== ran || this.t === 0) this.switched.push({ t: this.t, name: plant.stack.name, on: runs });
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
-        then.push(...this.startOrStop(pressed), ...this.reliefs(), ...this.waysOut(runs, heads));
+        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, heads, acted));
         // What jumps with a switch is kept on both sides of it.
         if (moved.length) this.keep();
         const trips = moved.some(n => state.tripped.has(n) && !trippedBefore.has(n));
-        if (then.length || (cause && (always || moved.length))) this.happened(cause || nameOfCause(moved), then, trips ? 'trip' : sort, [...parts, ...moved]);
+        if (then.length || (cause && (always || moved.length))) this.happened(cause || nameOfCause(moved), then, trips ? 'trip' : sort, [...parts, ...moved], acted);
         return unsettled.length ? `${unsettled.slice(0, 4).join(', ')} keep switching each other: the control lines never come to rest` : undefined;
     }
     /** A compressor that starts against more than it can stands still. */
@@ -297,11 +302,12 @@ class Run {
         const against = this.plant.startsAgainst(this.t, this.x, this.state);
         this.stalled = against > this.plant.compressor!.maybe('starts-against');
         if (!this.stalled) return [];
-        const words = `${name} stands still against ${valueWith(against, 'bar')}: its motor heats`;
+        const words = `${name} stands still against ${show(against, 'bar')}: its motor heats`;
         this.hazards.push({ t: this.t, name: 'held-motor', part: name, words });
         return [words];
     }
-    private reliefs(): string[] {
+    /** @param acted  gets those that lift */
+    private reliefs(acted: string[]): string[] {
         if (!this.plant.cylinder) return [];
         const gauge = this.plant.cylinderPressure(this.t, this.x) - this.plant.air;
         return this.plant.reliefs.flatMap(r => {
@@ -309,19 +315,25 @@ class Run {
             const was = this.open.has(r.name);
             const is = failure === 'sticks shut' ? false : failure === 'sticks open' ? true : was ? gauge > RESEATS * r.set : gauge >= r.set;
             if (is === was) return [];
-            if (is) this.open.add(r.name);
-            else this.open.delete(r.name);
-            return [`${r.name} ${is ? 'lifts' : 'shuts again'} at ${valueWith(gauge, 'bar')}`];
+            if (is) {
+                this.open.add(r.name);
+                acted.push(r.name);
+            } else this.open.delete(r.name);
+            return [`${r.name} ${is ? 'lifts' : 'shuts again'} at ${show(gauge, 'bar')}`];
         });
     }
-    /** Where the gases of the stack go now: by a seal, into the room, or nowhere. */
-    private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>): string[] {
+    /**
+     * Where the gases of the stack go now: by a seal, into the room, or nowhere.
+     * @param acted  gets the seals that blow
+     */
+    private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>, acted: string[]): string[] {
         const told: string[] = [];
         for (const side of ['hydrogen', 'oxygen'] as const) {
             const way = runs ? this.plant.way(side, this.t, this.x, this.state)?.way : undefined;
             const seal = way?.parts.find(n => this.workings.viewOf(n)?.kind === 'seal');
             if (seal && !this.blown.has(seal)) {
                 this.blown.add(seal);
+                acted.push(seal);
                 told.push(`${seal} blows: the ${side} leaves by it`);
             }
             if (way && side === 'hydrogen') {
@@ -361,16 +373,16 @@ class Run {
         if (plant.bag) {
             const { view } = plant.bag;
             const rating = view.kind === 'bag' ? view.maybe('rating') : NaN;
-            if (rating === rating) hazard('bag-over-rating', view.name, `${view.name} is stretched to ${valueWith(rating, 'kPa')}, all that it bears`, (t, x) => plant.bagPressure(t, x) - rating);
-            hazard('drawn-empty', view.name, `${view.name} is drawn empty: ${valueWith(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, (t, x) => DRAWN_EMPTY - plant.bagPressure(t, x));
+            if (rating === rating) hazard('bag-over-rating', view.name, `${view.name} is stretched to ${show(rating, 'kPa')}, all that it bears`, (t, x) => plant.bagPressure(t, x) - rating);
+            hazard('drawn-empty', view.name, `${view.name} is drawn empty: ${show(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, (t, x) => DRAWN_EMPTY - plant.bagPressure(t, x));
             if (plant.bag.overflow) out.push({ value: (t, x) => plant.overfull(t, x), tells: `${view.name} stands at its top: gas leaves under its rim, ${plant.bag.overflow === 'room' ? 'into the room' : 'outdoors'}`, always: true, parts: [view.name] });
-            const opens = plant.bagOpensAt(state);
-            if (Number.isFinite(opens)) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens, tells: `${view.name} is full: gas leaves through its seal`, always: true, parts: [view.name] });
+            const opens = plant.bagOpens(state);
+            if (opens) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens.head, tells: `${view.name} is full: gas leaves through ${opens.seal ?? 'its way out'}`, always: true, seal: opens.seal, parts: [view.name] });
         }
         if (plant.cylinder) {
             const { view, rating } = plant.cylinder;
             const gauge = (t: number, x: Float64Array) => plant.cylinderPressure(t, x) - plant.air;
-            if (rating > 0) hazard('cylinder-over-rating', view.name, `${view.name} stands at ${valueWith(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
+            if (rating > 0) hazard('cylinder-over-rating', view.name, `${view.name} stands at ${show(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
             if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: EMPTIED, always: true, parts: [view.name] });
             for (const r of plant.reliefs) {
                 const failed = state.failed.get(r.name);
@@ -380,14 +392,14 @@ class Run {
         }
         const most = plant.stack.maybe('max-temperature');
         const limit = Math.min(most === most ? most : BOILS, BOILS);
-        hazard('too-hot', plant.stack.name, `the lye is at ${valueWith(limit, '°C')}${limit < BOILS ? ', all that the stack bears' : ' and boils'}`, (_, x) => x[at.lye] - limit);
+        hazard('too-hot', plant.stack.name, `the lye is at ${show(limit, '°C')}${limit < BOILS ? ', all that the stack bears' : ' and boils'}`, (_, x) => x[at.lye] - limit);
         for (const c of plant.columns) {
             const port = c.view.maybe('return-port');
             if (port === port) hazard('port-dry', c.view.name, `the lye in ${c.view.name} is down to its return port: gas goes down with it`, (t, x) => c.level - port - plant.level(c, t, x, state));
         }
         const holds = plant.stack.maybeQ('bubble-point');
-        if (holds === holds) hazard('separators-pass', plant.stack.name, `the separators are pressed by ${valueWith(holds, 'kPa')}: gas breaks through them`, (t, x) => Math.abs(plant.sideHead('hydrogen', t, x, state) - plant.sideHead('oxygen', t, x, state)) - holds);
-        if (plant.hasRoom) hazard('room-hydrogen', 'site', `the air of the room holds ${valueWith(ROOM_LIMIT, '%')} hydrogen, evenly mixed; at the ceiling it is more`, (t, x) => plant.roomShare(t, x) - ROOM_LIMIT);
+        if (holds === holds) hazard('separators-pass', plant.stack.name, `the separators are pressed by ${show(holds, 'kPa')}: gas breaks through them`, (t, x) => Math.abs(plant.sideHead('hydrogen', t, x, state) - plant.sideHead('oxygen', t, x, state)) - holds);
+        if (plant.hasRoom) hazard('room-hydrogen', 'site', `the air of the room holds ${show(ROOM_LIMIT, '%')} hydrogen, evenly mixed; at the ceiling it is more`, (t, x) => plant.roomShare(t, x) - ROOM_LIMIT);
         return out;
     }
     private watchOf({ device, point, of }: { device: Device; point: Point; of: string }): Watch {
@@ -428,7 +440,7 @@ class Run {
         const { x, start } = this;
         const found = x[at.bag] - start[at.bag] + x[at.cylinder] - start[at.cylinder] + x[at.vented] + x[at.escaped] + x[at.relieved] + x[at.used] + x[at.trapped];
         return {
-            scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts, steps: this.steps,
+            scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts,
             final: Object.fromEntries(states.map((s, i) => [s, x[i]])) as Record<StateName, number>,
             ended: { t: this.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
         };

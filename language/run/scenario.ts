@@ -4,7 +4,8 @@ import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
 import { toSi, unitOf } from '../units/unit.js';
 
-const DAY = 86400;
+/** s */
+export const DAY = 86400;
 /** s after midnight at which a run begins where nothing is said. Own choice. */
 const USUAL_START = 8 * 3600;
 /** How long a push button is held down, s. */
@@ -50,7 +51,7 @@ export function usualDay(workings: Workings, lasts = DAY): Scenario {
     return { name: undefined, starts: USUAL_START, lasts, weather: () => kelvin, acts: [...pressed(workings, 0), ...toppedUp(workings, lasts)], begins: new Map(), notes: [] };
 }
 /** Water added as the routine says, for as long as a run lasts. */
-export function toppedUp(workings: Workings, lasts: number): Act[] {
+function toppedUp(workings: Workings, lasts: number): Act[] {
     const [routine] = workings.partsOf('routine');
     const [stack] = workings.partsOf('stack');
     const every = routine?.rows('water-fill').flatMap(r => [...r.values()]).find(f => f.amount && f.number > 600)?.number ?? USUAL_FILLING;

@@ -2,10 +2,6 @@
 import { show } from '../units/format.js';
 import type { Device, Point } from './control-lines.js';
 
-/** SI value in a unit; temperatures in K. */
-export function valueWith(si: number, unit: string): string {
-    return show(si, unit, 3);
-}
 /** A device that moved by what it senses: 'bag-full makes (bag.volume above 96 L)'. */
 export function nameOfCause(names: readonly string[], device?: Device, point?: Point): string {
     if (!device || !point) return names.join(', ');

@@ -3,7 +3,7 @@ import { clockOf } from '../../language/reference/run-text.js';
 import { holdAgainst } from '../../language/run/expectations.js';
 import { FAILS_AT, runWithFault } from '../../language/run/faults.js';
 import { CannotRun, run } from '../../language/run/run.js';
-import { readScenario, usualDay } from '../../language/run/scenario.js';
+import { DAY, readScenario, usualDay } from '../../language/run/scenario.js';
 import { weigh } from '../../language/quantities/expectation.js';
 import type { Expectation } from '../../language/rig/rig.js';
 import type { Workings } from '../../language/quantities/workings.js';
@@ -31,7 +31,7 @@ export function standingInRun(workings: Workings, e: Expectation): string | unde
         const [part, ...way] = said.split(/\s+/);
         const scenario = e.when?.word === 'during' ? workings.partsOf('scenario').find(v => v.name === said) : undefined;
         if (e.when && e.when.word !== 'if' && !scenario) return undefined;
-        const r = e.when?.word === 'if' ? runWithFault(workings, { part, what: way.join(' ') }, A_DAY) : run(workings, scenario ? readScenario(workings, scenario) : usualDay(workings));
+        const r = e.when?.word === 'if' ? runWithFault(workings, { part, what: way.join(' ') }, DAY) : run(workings, scenario ? readScenario(workings, scenario) : usualDay(workings));
         const held = workings.unnoted(() => holdAgainst(workings, r, e, e.when?.word === 'if' ? FAILS_AT : 0));
         return `${held.holds === undefined ? 'Not known' : held.holds ? 'Holds' : 'Does not hold'}${held.t === undefined ? '' : ` at ${clockOf(r.scenario.starts, held.t)}`}: ${held.words}.`;
     } catch (error) {
@@ -39,5 +39,3 @@ export function standingInRun(workings: Workings, e: Expectation): string | unde
         throw error;
     }
 }
-/** s */
-const A_DAY = 86400;

@@ -3,7 +3,7 @@ import { clockOf, happenedText, heldText, totalsOf, worthTelling } from '../../.
 import { CannotRun, run as runThrough, type RunResult } from '../../../language/run/run.js';
 import { FAILS_AT, runWithFault } from '../../../language/run/faults.js';
 import { expectationsOf, holdAgainst } from '../../../language/run/expectations.js';
-import { readScenario, usualDay } from '../../../language/run/scenario.js';
+import { DAY, readScenario, usualDay } from '../../../language/run/scenario.js';
 import type { Workings } from '../../../language/quantities/workings.js';
 import { fromSi, toSi, unitOf } from '../../../language/units/unit.js';
 import { duration, show } from '../../../language/units/format.js';
@@ -67,7 +67,7 @@ function follow(workings: Workings, lasts: number | undefined, scenario: unknown
         const ways = view?.part.kind?.events ?? [];
         if (!view) throw new CannotDo(offering(`There is no part ${part}`, nearest(part, [...workings.rig.parts.keys()])));
         if (!ways.includes(way.join(' '))) throw new CannotDo(`${part} does not fail like that; it can: ${ways.join(', ')}.`);
-        return runWithFault(workings, { part, what: way.join(' ') }, lasts ?? 86400);
+        return runWithFault(workings, { part, what: way.join(' ') }, lasts ?? DAY);
     }
     if (typeof scenario === 'string') {
         const view = workings.partsOf('scenario').find(v => v.name === scenario);
