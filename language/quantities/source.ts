@@ -68,12 +68,14 @@ const CONVERTER_CEILING = 120;
  *  from memory. */
 const SILICON = { current: 0.94, volts: 0.82, currentGrowth: 0.0005, voltsGrowth: -0.003 } as const;
 /** Full sun, W/m², and how much warmer than the air cells are in it, K: data sheets, from memory. */
-const FULL_SUN = 1000;
+export const FULL_SUN = 1000;
 const CELLS_WARMER = 25;
 /** rad from south, west positive, of the words for where panels look. */
 const LOOKS: Readonly<Record<string, number>> = {
     south: 0, 'south-west': Math.PI / 4, west: Math.PI / 2, 'north-west': 3 * Math.PI / 4, north: Math.PI, 'north-east': -3 * Math.PI / 4, east: -Math.PI / 2, 'south-east': -Math.PI / 4, flat: 0,
 };
+/** Volts at which the most power is looked for, from none to those without load. */
+const MOST_POWER_STEPS = 60;
 /** Hour angles that are looked at for the best of the day, rad: each half hour from six to six. */
 const HOURS = Array.from({ length: 25 }, (_, i) => (i - 12) * Math.PI / 24);
 
@@ -86,34 +88,40 @@ export function sourceParts(q: View): View[] {
 
 export const sourceModel = defineModel<Source | undefined>({
     name: 'source', of: 'stack', meaning: 'What feeds the stack: volts over amperes, with leads and diodes.',
-    solve(q) {
-        const parts = sourceParts(q);
-        // The one next to the stack decides: a converter behind a battery, a battery behind a charger.
-        const supply = parts.find(v => v.kind === 'supply') ?? parts.find(v => v.kind === 'transformer') ?? parts.find(v => v.kind === 'battery') ?? parts[0];
-        if (!supply) return undefined;
-        const leads = leadsResistance(q);
-        const diodes = q.all('diode').reduce((sum, d) => sum + d.maybe('forward-drop', SERIES_DIODE), 0);
-        const common = { part: supply.name, leads, diodes, formFactor: () => 1 };
-        switch (supply.kind) {
-            case 'transformer':
-                return transformerSource(q, supply, common);
-            case 'battery': {
-                const open = batteryRest(supply);
-                const cells = supply.maybe('internal-resistance', supply.num('voltage') * BATTERY_RESISTANCE_PER_VOLT);
-                return { ...common, kind: 'voltage', open, crest: supply.maybe('full', open), limit: Infinity, limited: false, resistance: cells, efficiency: BATTERY_EFFICIENCY };
-            }
-            case 'panels':
-                return panelSource(q, supply, common);
-            default:
-                return supplySource(supply, common);
-        }
-    },
+    solve: q => sourceIn(q, {}),
 });
+/** What can differ from the text over a day: W/m² on the panels, charge of the battery as a share. */
+export interface Circumstances {
+    readonly light?: number;
+    readonly charge?: number;
+}
+/** What feeds the stack of a rig; undefined where nothing does, or it cannot be read. */
+export function sourceIn(q: View, { light, charge }: Circumstances): Source | undefined {
+    const parts = sourceParts(q);
+    // The one next to the stack decides: a converter behind a battery, a battery behind a charger.
+    const supply = parts.find(v => v.kind === 'supply') ?? parts.find(v => v.kind === 'transformer') ?? parts.find(v => v.kind === 'battery') ?? parts[0];
+    if (!supply) return undefined;
+    const leads = leadsResistance(q);
+    const diodes = q.all('diode').reduce((sum, d) => sum + d.maybe('forward-drop', SERIES_DIODE), 0);
+    const common = { part: supply.name, leads, diodes, formFactor: () => 1 };
+    switch (supply.kind) {
+        case 'transformer':
+            return transformerSource(q, supply, common);
+        case 'battery': {
+            const open = charge === undefined ? batteryRest(supply) : batteryRest(supply, charge);
+            const cells = supply.maybe('internal-resistance', supply.num('voltage') * BATTERY_RESISTANCE_PER_VOLT);
+            return { ...common, kind: 'voltage', open, crest: supply.maybe('full', open), limit: Infinity, limited: false, resistance: cells, efficiency: BATTERY_EFFICIENCY };
+        }
+        case 'panels':
+            return panelSource(q, supply, common, light ?? panelLight(q, supply));
+        default:
+            return supplySource(supply, common);
+    }
+}
 
-/** V at rest: by its charge where that is said of a lead-acid or iron phosphate one, else as on its plate. */
-export function batteryRest(battery: View): number {
+/** V at rest: by its charge where that is told of a lead-acid or iron phosphate one, else as on its plate. */
+export function batteryRest(battery: View, charge = battery.maybe('charge')): number {
     const plate = battery.num('voltage');
-    const charge = battery.maybe('charge');
     const sort = battery.word('sort') ?? '';
     const cells = Math.round(plate / (CELL_ON_PLATE[sort] ?? NaN));
     if (charge !== charge || !(cells > 0)) return plate;
@@ -128,15 +136,26 @@ export function secondaryTurns(transformer: View): number {
 export function secondaryResistance(transformer: View): number {
     return secondaryTurns(transformer) * transformer.maybe('mean-turn') * copperResistivity(WINDING_WARM) / transformer.maybe('wire');
 }
+/** W at the volts at which the panels give most, with that light on them. */
+export function panelPower(q: View, panels: View, light: number): number {
+    const source = panelSource(q, panels, { part: panels.name, leads: 0, diodes: 0, formFactor: () => 1 }, light);
+    const volts = Array.from({ length: MOST_POWER_STEPS }, (_, i) => source.open * (i + 1) / MOST_POWER_STEPS);
+    return Math.max(0, ...volts.map(v => v * source.currentAt!(v)));
+}
+/** W/m² of a clear day on the panels at an hour angle (rad from noon), at the equinox; NaN where latitude or where they look is not told. */
+export function clearLight(q: View, panels: View, hour: number): number {
+    const latitude = q.the('site')?.maybe('latitude') ?? NaN;
+    const looks = panels.word('facing');
+    if (latitude !== latitude || !looks) return NaN;
+    const tilt = looks === 'flat' ? 0 : panels.maybe('facing.tilt', Math.abs(latitude));
+    return clearSkyOnFace(latitude, 0, hour, tilt, LOOKS[looks] ?? 0);
+}
 /** W/m² on the panels: the brightest hour that the site tells, else the best of a clear day at the equinox by latitude and where they look, else full sun. */
 export function panelLight(q: View, panels: View): number {
     const told = q.the('site')?.rows('sun').map(r => r.get('value')?.number ?? NaN).filter(n => n === n) ?? [];
     if (told.length) return Math.max(...told);
-    const latitude = q.the('site')?.maybe('latitude') ?? NaN;
-    const looks = panels.word('facing');
-    if (latitude !== latitude || !looks) return FULL_SUN;
-    const tilt = looks === 'flat' ? 0 : panels.maybe('facing.tilt', Math.abs(latitude));
-    return Math.max(...HOURS.map(hour => clearSkyOnFace(latitude, 0, hour, tilt, LOOKS[looks] ?? 0)));
+    const best = Math.max(...HOURS.map(hour => clearLight(q, panels, hour)));
+    return best === best ? best : FULL_SUN;
 }
 /** K of the cells in that light, air of an ordinary day. */
 export function panelTemperature(q: View, light: number): number {
@@ -232,8 +251,7 @@ function transformerSource(q: View, transformer: View, common: Common): Source {
     };
 }
 
-function panelSource(q: View, panels: View, common: Common): Source {
-    const light = panelLight(q, panels);
+function panelSource(q: View, panels: View, common: Common, light: number): Source {
     const temperature = panelTemperature(q, light);
     const count = panels.maybe('count', 1);
     const series = panels.maybe('wiring.series', 1);

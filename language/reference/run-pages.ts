@@ -11,11 +11,12 @@ const cell = (text: string) => text.replace(/\|/g, '\\|');
 
 /** What a run does not know, whatever the rig: told with every result. */
 export const notInRuns = [
-    'Gas in bag and cylinder stands at the temperature of the air; the warmth of compression is not followed.',
-    'Purity stays as it is at rest: what trips on a mixture does not trip in a run.',
+    'Gas in the bag stands at the temperature of the air, gas in a cylinder at that of its steel; what the compressor heats is not followed.',
+    'The small gas spaces over the lye follow at once: what leaves the stack is as pure as its current makes it, and little current makes impure gas.',
     'Levels move with water and heads; foam, and lye carried over, do not exist here.',
-    'Small volumes between valves are left out, and so is the time that a valve takes to move.',
-    'Wind, sun on a cylinder, and hydrogen in layers under a ceiling are not followed: a room counts as well mixed.',
+    'Small volumes between valves, the shell of a compressor and a smoothing capacitor are left out, and so is the time that a valve takes to move.',
+    'The air of a room is two layers, an upper third and the rest; wind and corners are not followed.',
+    'A clear sky: no clouds pass but those that a scenario tells.',
 ] as const;
 const limits = (notes: readonly string[]) => ['## Left out of a run', '', ...[...notes, ...notInRuns].map(n => `* ${n}`), ''];
 

@@ -4,10 +4,11 @@
  */
 import type { Facts } from '../values/match.js';
 import type { View } from '../quantities/view.js';
+import type { Moment, Sensor } from './states.js';
 import type { Workings } from '../quantities/workings.js';
 
-/** What is sensed: 'bag.volume' -> its value now; undefined where a run does not follow it. */
-export type Sense = (quantity: string) => number | undefined;
+/** What tells something sensed, as 'bag.volume', where that device sits; its values are undefined where a run does not follow it. */
+export type Sense = (quantity: string, by: View) => Sensor;
 
 /** `needs: a, b or c`: all of the list, and of each entry one or all. */
 interface Condition {
@@ -109,7 +110,11 @@ function deviceOf(view: View, controls: Workings['controls']): Device {
         feed: has('fed-from') ? view.names('fed-from')[0] ?? view.word('fed-from') : undefined,
     };
 }
-const beyond = (p: Point, value: number) => (p.side === 'above' ? value > p.value || value === p.value : value < p.value || value === p.value);
+/** What a device that reads wrong shows of what is there. Common practice, no source: half and twice; a dead cell and a poisoned bead show none. */
+const shows: Readonly<Record<string, number>> = { 'reads low': 0.5, 'reads high': 2, 'cell dies': 0, poisoned: 0 };
+/** How far a set point that drifts goes off before anybody looks, the way that acts later: a tenth, of temperatures 10 K. Common practice, no source. */
+const DRIFT = 0.1;
+const DRIFT_KELVIN = 10;
 
 /** Rounds after which a control that still changes is taken never to settle. */
 const MOST_ROUNDS = 60;
@@ -119,17 +124,24 @@ export class ControlLines {
     /** What a device senses and a run does not follow: told, and taken to stay as it is when all is well. */
     readonly unheard: { readonly device: string; readonly senses: string }[] = [];
 
-    constructor(workings: Workings, private readonly sense: Sense) {
+    private readonly sensors = new Map<string, Sensor>();
+
+    /** @param now  the moment at which things are sensed: it moves on */
+    constructor(workings: Workings, private readonly now: Moment, sense: Sense) {
         for (const view of workings.allViews()) if (followed.has(view.kind) && !view.part.pattern) this.devices.set(view.name, deviceOf(view, workings.controls));
-        for (const d of this.devices.values()) if (d.senses && sense(d.senses) === undefined) this.unheard.push({ device: d.name, senses: d.senses });
+        for (const d of this.devices.values()) {
+            if (!d.senses) continue;
+            this.sensors.set(d.name, sense(d.senses, d.view));
+            if (this.value(d) === undefined) this.unheard.push({ device: d.name, senses: d.senses });
+        }
     }
     /** As things stand before anything has been started: contacts where what they sense puts them, nothing tripped, nothing latched. */
     begin(state: ControlState): void {
         for (const d of this.devices.values()) {
-            const value = d.senses ? this.sense(d.senses) : undefined;
+            const value = this.value(d);
             if (d.kind === 'switch') {
-                const makes = d.makes && value !== undefined && beyond(d.makes, value);
-                const breaks = d.breaks && value !== undefined && beyond(d.breaks, value);
+                const makes = d.makes && value !== undefined && this.beyond(d, d.makes, value, state);
+                const breaks = d.breaks && value !== undefined && this.beyond(d, d.breaks, value, state);
                 // Between its two points it is where it was last: not yet beyond the one that it waits for.
                 state.on.set(d.name, makes ? true : breaks ? false : d.makes && d.breaks ? d.breaks.side === 'above' || (value === undefined) : d.breaks ? true : !d.makes);
             } else if (d.kind === 'button') state.on.set(d.name, false);
@@ -137,6 +149,32 @@ export class ControlLines {
             // A valve that no power moves stands as it does in ordinary running: open.
             else state.on.set(d.name, guards.has(d.kind) || d.kind === 'stop-button' || (d.kind === 'valve' && !d.shutWhile && !d.openWhile));
         }
+    }
+    private value(d: Device): number | undefined {
+        return this.sensors.get(d.name)?.(this.now);
+    }
+    /** Where a point lies in what is really there, for a device that may read wrong. */
+    threshold(d: Device, p: Point, state: ControlState): number {
+        const failure = state.failed.get(d.name);
+        const outwards = p.side === 'above' ? 1 : -1;
+        if (failure === 'drifts') return p.value + outwards * (d.senses?.endsWith('temperature') ? DRIFT_KELVIN : DRIFT * Math.abs(p.value));
+        const factor = failure === undefined ? 1 : shows[failure] ?? 1;
+        return factor === 0 ? Infinity : p.value / factor;
+    }
+    private beyond(d: Device, p: Point, value: number, state: ControlState): boolean {
+        const limit = this.threshold(d, p, state);
+        return p.side === 'above' ? value >= limit : value <= limit;
+    }
+    /** Whether a point has been passed for as long as it must. */
+    private lasting(d: Device, key: string, p: Point, value: number, state: ControlState, now: number): boolean {
+        const name = `${d.name} ${key}`;
+        if (!this.beyond(d, p, value, state)) {
+            state.passed.delete(name);
+            return false;
+        }
+        if (!p.lasts) return true;
+        if (!state.passed.has(name)) state.passed.set(name, now);
+        return now >= state.passed.get(name)! + p.lasts - 1e-6;
     }
     /** Whether a device has power: its own feed, or the control feed where none is named. */
     private powered(d: Device, state: ControlState): boolean {
@@ -151,8 +189,8 @@ export class ControlLines {
     private made({ name, what }: { name: string; what: string | undefined }, state: ControlState): boolean {
         if (what === 'alarm') {
             const d = this.devices.get(name);
-            const value = d?.senses ? this.sense(d.senses) : undefined;
-            return !(d?.alarm && value !== undefined && beyond(d.alarm, value));
+            const value = d && this.value(d);
+            return !(d?.alarm && value !== undefined && this.beyond(d, d.alarm, value, state));
         }
         // What is no device of the control lines neither stops nor holds anything.
         return state.on.get(name) ?? true;
@@ -187,7 +225,7 @@ export class ControlLines {
     }
     private healthy(d: Device, state: ControlState, now: number): boolean {
         const was = state.on.get(d.name) ?? true;
-        if (d.kind === 'switch') return this.switched(d, was, state);
+        if (d.kind === 'switch') return this.switched(d, was, state, now);
         if (guards.has(d.kind)) return !this.tripping(d, state, now);
         if (d.kind === 'stop-button') return !state.tripped.has(d.name);
         if (d.kind === 'button') return was;
@@ -211,27 +249,29 @@ export class ControlLines {
         }
         return this.powered(d, state) && this.holds(d.needs, state) && !this.acts(d.stoppedBy, state);
     }
-    private switched(d: Device, was: boolean, state: ControlState): boolean {
+    private switched(d: Device, was: boolean, state: ControlState, now: number): boolean {
         if (d.unpowered && !this.powered(d, state)) return d.unpowered === 'makes' || (d.unpowered === 'stays' && was);
-        const value = d.senses ? this.sense(d.senses) : undefined;
+        const value = this.value(d);
         if (value === undefined) return was;
-        if (d.makes && beyond(d.makes, value) && !(d.breaks && beyond(d.breaks, value))) return true;
-        if (d.breaks && beyond(d.breaks, value)) return false;
+        const makes = !!d.makes && this.lasting(d, 'makes', d.makes, value, state, now);
+        const breaks = !!d.breaks && this.lasting(d, 'breaks', d.breaks, value, state, now);
+        if (makes && !breaks) return true;
+        if (breaks) return false;
         // With one point only it is the same point both ways.
-        if (!d.breaks && d.makes) return false;
-        if (!d.makes && d.breaks) return true;
+        if (!d.breaks && d.makes && !this.beyond(d, d.makes, value, state)) return false;
+        if (!d.makes && d.breaks && !this.beyond(d, d.breaks, value, state)) return true;
         return was;
     }
     private tripping(d: Device, state: ControlState, now: number): boolean {
-        const value = d.senses ? this.sense(d.senses) : undefined;
+        const value = this.value(d);
         const lost = d.unpowered === 'trips' && !this.powered(d, state);
-        const over = !!d.trips && value !== undefined && beyond(d.trips, value) && this.holds(d.armed, state);
+        const over = !!d.trips && value !== undefined && this.beyond(d, d.trips, value, state) && this.holds(d.armed, state);
         if (over && !state.passed.has(d.name)) state.passed.set(d.name, now);
         if (!over) state.passed.delete(d.name);
         if (lost || (over && now >= state.passed.get(d.name)! + d.trips!.lasts - 1e-6)) state.tripped.add(d.name);
         else if (state.tripped.has(d.name) && d.resets.by === 'itself' && !over) {
             const back = d.resets.point;
-            if (!back || (value !== undefined && beyond(back, value))) state.tripped.delete(d.name);
+            if (!back || (value !== undefined && this.beyond(d, back, value, state))) state.tripped.delete(d.name);
         }
         return state.tripped.has(d.name);
     }
@@ -261,28 +301,41 @@ export class ControlLines {
     reset(name: string, state: ControlState): void {
         state.tripped.delete(name);
     }
-    /** Times at which a timer runs out or a delayed trip acts, behind now; Infinity if none. */
-    next(state: ControlState, now: number): number {
-        let next = Infinity;
-        const take = (t: number) => {
-            if (t > now + 1e-9 && t < next) next = t;
-        };
-        for (const d of this.devices.values()) {
-            if (d.kind === 'timer') take((state.since.get(d.name) ?? -Infinity) + d.time);
-            if (d.trips?.lasts && state.passed.has(d.name)) take(state.passed.get(d.name)! + d.trips.lasts);
+    /** What runs out and when, s: timers, and points that must be passed for a while. */
+    private running(state: ControlState): { readonly device: Device; readonly point: Point | undefined; readonly t: number }[] {
+        const out: { device: Device; point: Point | undefined; t: number }[] = [];
+        for (const device of this.devices.values()) {
+            if (device.kind === 'timer') out.push({ device, point: undefined, t: (state.since.get(device.name) ?? -Infinity) + device.time });
+            for (const key of ['trips', 'makes', 'breaks'] as const) {
+                const point = device[key];
+                const since = point?.lasts ? state.passed.get(key === 'trips' ? device.name : `${device.name} ${key}`) : undefined;
+                if (since !== undefined) out.push({ device, point, t: since + point!.lasts });
+            }
         }
-        return next;
+        return out;
+    }
+    /** The first time behind now at which something runs out; Infinity if none. */
+    next(state: ControlState, now: number): number {
+        return this.running(state).reduce((next, { t }) => (t > now + 1e-9 && t < next ? t : next), Infinity);
+    }
+    /** What runs out at this moment. */
+    elapsed(state: ControlState, now: number): { readonly device: Device; readonly point: Point | undefined }[] {
+        return this.running(state).filter(r => Math.abs(r.t - now) < 1e-6);
     }
     /** Everything that may happen by what is sensed: below zero until it does. Which of them count follows from the state. */
-    watched(state: ControlState): { readonly device: Device; readonly point: Point; readonly of: string }[] {
-        const out: { device: Device; point: Point; of: string }[] = [];
+    watched(state: ControlState): { readonly device: Device; readonly point: Point; readonly limit: number; readonly rises: boolean; readonly of: string }[] {
+        const out: { device: Device; point: Point; limit: number; rises: boolean; of: string }[] = [];
         for (const d of this.devices.values()) {
             if (!d.senses) continue;
-            for (const p of [d.makes, d.breaks, d.trips, d.alarm, state.tripped.has(d.name) && d.resets.by === 'itself' ? d.resets.point : undefined]) if (p) out.push({ device: d, point: p, of: d.senses });
-            // Where only one point is given, the way back matters as well; of a delayed trip too.
-            const only = !d.makes || !d.breaks ? d.makes ?? d.breaks : undefined;
-            const back = only ?? (d.trips?.lasts || d.resets.by === 'itself' ? d.trips : undefined);
-            if (back) out.push({ device: d, point: { ...back, side: back.side === 'above' ? 'below' : 'above' }, of: d.senses });
+            const add = (point: Point | undefined, back = false) => {
+                const limit = point ? this.threshold(d, point, state) : Infinity;
+                if (point && Number.isFinite(limit)) out.push({ device: d, point: back ? { ...point } : point, limit, rises: (point.side === 'above') !== back, of: d.senses! });
+            };
+            for (const p of [d.makes, d.breaks, d.trips, d.alarm, state.tripped.has(d.name) && d.resets.by === 'itself' ? d.resets.point : undefined]) add(p);
+            // Where only one point is given, the way back matters as well; of what must last too.
+            if (!d.makes || !d.breaks) add(d.makes ?? d.breaks, true);
+            else for (const p of [d.makes, d.breaks]) if (p.lasts) add(p, true);
+            if (d.trips?.lasts || d.resets.by === 'itself') add(d.trips, true);
         }
         return out;
     }
@@ -294,7 +347,8 @@ function failed(d: Device, failure: Failure, is: boolean, was: boolean): boolean
         case 'sticks made': case 'sticks open': case 'fails on': case 'left open': case 'fails to trip': return true;
         case 'sticks broken': case 'sticks shut': case 'fails off': case 'left shut': case 'coil fails': case 'stops': case 'stalls': case 'trips': return false;
         // Two of a kind: a broken wire of a coil lets go; of a contact that is heard it is as the text says.
-        case 'wire breaks': return coils.has(d.kind) || valves.has(d.kind) ? (d.unpowered === 'makes' || d.unpowered === 'opens') : shows(d.wireBreaks);
+        case 'wire breaks': if (d.kind === 'timer' || d.kind === 'button') return false;
+            return coils.has(d.kind) || valves.has(d.kind) ? (d.unpowered === 'makes' || d.unpowered === 'opens') : shows(d.wireBreaks);
         case 'detached': return shows(d.detached);
         default: return is;
     }

@@ -11,13 +11,18 @@ import { DAY, usualDay, type Scenario } from './scenario.js';
 export const FAILS_AT = 600;
 /** Events of the vocabulary that a run follows, by kind of part. Others are listed as not followed. */
 export const followedFailures: Readonly<Record<string, readonly string[]>> = {
-    switch: ['sticks made', 'sticks broken', 'wire breaks', 'detached'], trip: ['fails to trip', 'trips', 'wire breaks', 'detached'],
-    analyser: ['fails to trip', 'trips', 'wire breaks'], detector: ['fails to trip', 'trips', 'wire breaks'],
-    relay: ['sticks made', 'sticks broken', 'coil fails'], contactor: ['sticks made', 'sticks broken', 'coil fails'], 'solid-state-relay': ['fails on', 'fails off'],
-    timer: ['sticks made', 'sticks broken'], button: ['sticks made'], unloader: ['sticks open', 'sticks shut'], valve: ['sticks open', 'sticks shut', 'left shut'],
-    'check-valve': ['leaks back'], 'relief-valve': ['sticks shut', 'sticks open'], fan: ['stops'], feed: ['lost'], compressor: ['stalls'], cooler: ['water fails'],
-    bag: ['leaks', 'pinched', 'bursts'], tube: ['comes off', 'blocked', 'leaks'], tee: ['leaks'], column: ['outlet blocked'], bubbler: ['dry', 'frozen', 'blocked'],
-    scrubber: ['blocked', 'frozen', 'dry'], seal: ['dry', 'frozen'], vent: ['blocked'], cylinder: ['leaks'],
+    switch: ['sticks made', 'sticks broken', 'wire breaks', 'detached', 'drifts'], trip: ['fails to trip', 'trips', 'wire breaks', 'detached', 'drifts'],
+    analyser: ['fails to trip', 'trips', 'wire breaks', 'cell dies', 'reads low', 'reads high', 'drifts'], detector: ['fails to trip', 'trips', 'wire breaks', 'poisoned', 'reads low', 'reads high', 'drifts'],
+    relay: ['sticks made', 'sticks broken', 'coil fails', 'wire breaks'], contactor: ['sticks made', 'sticks broken', 'coil fails', 'wire breaks'], 'solid-state-relay': ['fails on', 'fails off', 'wire breaks'],
+    timer: ['sticks made', 'sticks broken', 'wire breaks'], button: ['sticks made', 'sticks broken', 'wire breaks'], 'stop-button': ['sticks made', 'wire breaks'],
+    supply: ['stops', 'limit fails', 'runs away'], transformer: ['stops', 'winding shorts'], battery: ['runs empty', 'disconnects itself'], panels: ['shaded', 'snowed over'], charger: ['stops'], fuse: ['blows'],
+    leads: ['comes off'], diode: ['opens'],
+    separator: ['torn'], link: ['blocked'], column: ['outlet blocked', 'leaks'], cooler: ['water fails'],
+    bag: ['leaks', 'pinched', 'bursts'], gasometer: ['sticks', 'leaks'], tube: ['comes off', 'blocked', 'leaks', 'kinked'], tee: ['leaks'], bubbler: ['dry', 'frozen', 'blocked', 'overfilled'],
+    scrubber: ['blocked', 'frozen', 'dry'], seal: ['dry', 'frozen', 'blocked'], vent: ['blocked'], arrestor: ['blocked'], dryer: ['blocked', 'leaks'], trap: ['full'], filter: ['blocked'],
+    bleed: ['leaks', 'left open'], 'purge-point': ['leaks', 'left open'], valve: ['sticks open', 'sticks shut', 'left shut'], 'check-valve': ['leaks back', 'sticks shut', 'sticks open'],
+    compressor: ['stalls', 'stops', 'valves worn', 'leaks'], unloader: ['sticks open', 'sticks shut', 'leaks', 'wire breaks'], 'relief-valve': ['sticks shut', 'sticks open', 'weeps', 'outlet blocked'],
+    cylinder: ['leaks', 'warms', 'left shut'], burner: ['goes out', 'blocked'], fan: ['stops', 'blocked'], feed: ['lost'],
 };
 /** Guards: what acts only when something is wrong. */
 const guards = new Set(['trip', 'analyser', 'detector', 'seal', 'relief-valve']);
@@ -65,6 +70,10 @@ export interface Faults {
 }
 
 const helps: Readonly<Record<Hazard['name'], string>> = {
+    'oxygen-in-hydrogen': 'an oxygen analyser before the compressor that drops stack and compressor, and a trip on the suction side',
+    'hydrogen-in-oxygen': 'a hydrogen analyser in the oxygen, heads that are alike on both sides, and a test of the separators once a year',
+    'room-oxygen': 'a fixed pipe for the oxygen to the open air, and an oxygen detector in the room',
+    'ceiling-hydrogen': 'a detector at the highest point that drops the stack, and a fan whose flow the stack needs',
     'bag-over-rating': 'a trip of its own above the highest switch that stops the stack, and a seal that opens below what the bag bears',
     'drawn-empty': 'a trip on the suction side, wired so that it drops the compressor by itself, above the pressure of the air',
     'air-stored': 'a switch that stops the compressor when the bag does not fill, and an oxygen analyser before it',

@@ -2,7 +2,7 @@
 import { interpolateSmooth, smoothSlopes } from '../physics/interpolate.js';
 import { against } from '../quantities/of/compressor.js';
 import { operatingPoint, remembered, tunedMake, usable } from '../quantities/operating-point.js';
-import { sourceModel } from '../quantities/source.js';
+import { sourceModel, type Source } from '../quantities/source.js';
 import { HOTTEST, type OperatingPoint, type StackMake } from '../quantities/stack-solver.js';
 import { ROOM } from '../quantities/surroundings.js';
 import type { View } from '../quantities/view.js';
@@ -40,10 +40,12 @@ export interface StackLaws {
     readonly heat: Curve;
     readonly cooling: Curve;
 }
-/** @throws CannotRun where the stack makes nothing, or too little of it is known */
-export function lawsOfStack(stack: View): StackLaws {
+/**
+ * @param source  what feeds it then, if that is not what the text describes
+ * @throws CannotRun where the stack makes nothing, or too little of it is known
+ */
+export function lawsOfStack(stack: View, source: Source | undefined = stack.model(sourceModel)): StackLaws {
     const make = stack.model(tunedMake);
-    const source = stack.model(sourceModel);
     const rest = stack.model(operatingPoint);
     if (!usable(make, source) || !rest || !(rest.current > 0)) throw new CannotRun('The stack makes nothing as it is described, or too little of it is known: rigwright show tells what is missing.');
     const coldest = Math.min(ROOM, stack.the('site')?.maybe('coldest', ROOM) ?? ROOM) - 2 * WARMTH_STEP;

@@ -2,14 +2,15 @@
  * Runs a rig through a stretch of time: states that move by the laws, control lines that act as the text says, and everything that happens
  * at its moment. Always ends: steps, events and time are bounded, and what goes on for ever is told.
  */
-import { ControlLines, nothingYet, type ControlState, type Device, type Point } from './control-lines.js';
+import { ControlLines, nothingYet } from './control-lines.js';
 import { CannotRun } from './laws.js';
-import { at, Plant, RESEATS, slight, states, type StateName } from './plant.js';
+import { Plant } from './plant.js';
+import { at, slight, states, type Moment, type StateName } from './states.js';
 import type { Side } from './ways.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
-import { follow, type Watched } from './stepper.js';
+import { follow } from './stepper.js';
+import { EMPTIED, hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
-import { LOWER_LIMIT } from '../physics/ventilation.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';
 import { toSi } from '../units/unit.js';
@@ -25,30 +26,8 @@ const FIRST_STEP = 1;
 const MOST_EVENTS = 4000;
 /** Within so many seconds so many events are a chatter. */
 const CHATTER = { events: 40, within: 20 } as const;
-/** Pa below the air around it at which a low side counts as drawn empty. Common practice, no source. */
-const DRAWN_EMPTY = -200;
-/** Hydrogen in the room's air that counts as a danger: a quarter of what can burn. */
-const ROOM_LIMIT = LOWER_LIMIT / 4;
-/** Pressure over the rating that a vessel may reach while one relief blows [asme-viii]; beyond it it is a hazard. */
-const OVER_RATING = 1.1;
-/** Pa gauge at which nothing more can be drawn from a store, and what is told then. Own choice: the air's own pressure, nearly. */
-const EMPTY = 500;
-const EMPTIED = 'the store is empty: nothing more can be drawn';
-/** K, lye that boils in a rig open to the air. */
-const BOILS = 373.15;
-
-/** Each hazard by its name, as the reference tells it. */
-export const hazards = {
-    'bag-over-rating': 'A bag at the pressure that it bears.',
-    'drawn-empty': 'A low side drawn 0.2 kPa under the air around it, which comes in wherever it can.',
-    'air-stored': 'Air pressed into the store through a bag that has burst.',
-    'cylinder-over-rating': 'A cylinder a tenth over its rating.',
-    'too-hot': 'Lye at the highest temperature that the stack bears, or at 100 °C.',
-    'port-dry': 'A level down to the return port of its column.',
-    'separators-pass': 'More between both sides than the wet separators hold.',
-    'room-hydrogen': 'A quarter of what can burn in the air of the room, evenly mixed.',
-    'held-motor': 'A compressor that stands still against more than it starts against.',
-} as const;
+/** Why a run that looks for hazards ends. */
+const REACHED = 'a hazard was reached';
 
 export interface Happened {
     /** s since the start. */
@@ -68,13 +47,6 @@ export interface Series {
     readonly measure: keyof typeof measures;
     readonly unit: string;
     readonly values: readonly number[];
-}
-export interface Hazard {
-    readonly t: number;
-    readonly name: keyof typeof hazards;
-    /** The part that it befalls. */
-    readonly part: string;
-    readonly words: string;
 }
 export interface RunResult {
     readonly scenario: Scenario;
@@ -108,29 +80,17 @@ export interface RunOptions {
     /** A plant that was made of the same workings before. */
     readonly plant?: Plant;
 }
-interface Watch {
-    readonly value: Watched;
-    readonly tells: string | undefined;
-    /** Told even where no contact moves by it. */
-    readonly always?: boolean;
-    /** The seal that blows by it. */
-    readonly seal?: string;
-    readonly hazard?: Omit<Hazard, 't'>;
-    readonly parts: readonly string[];
-}
-
 /** @throws CannotRun where too little is known */
 export function run(workings: Workings, scenario: Scenario, options: RunOptions = {}): RunResult {
     return workings.unnoted(() => new Run(options.plant ?? new Plant(workings), workings, scenario, options).go());
 }
 
 class Run {
-    private t = 0;
-    private x: Float64Array;
+    private readonly m: Moment = { t: 0, x: new Float64Array(states.length), c: nothingYet() };
     private readonly lines: ControlLines;
-    private readonly state: ControlState = nothingYet();
-    private readonly open = new Set<string>();
     private stalled = false;
+    /** K of the lye when the stack stopped, until it runs again. */
+    private stoppedAt: number | undefined;
     private readonly shut = new Set<Side>();
     /** Seals by which the gas of the stack leaves, or has left. */
     private readonly blown = new Set<string>();
@@ -141,10 +101,8 @@ class Run {
     private readonly events: Happened[] = [];
     private readonly hazards: Hazard[] = [];
     private readonly times: number[] = [];
-    private readonly kept: Float64Array[] = [];
-    private readonly keptCurrent: number[] = [];
-    private readonly keptVoltage: number[] = [];
-    private readonly keptStarts: number[] = [];
+    private readonly kept: number[][] = [];
+    private readonly followed: readonly Followed[];
     private readonly switched: { t: number; name: string; on: boolean }[] = [];
     private readonly tripped: string[] = [];
     private starts = 0;
@@ -153,22 +111,27 @@ class Run {
 
     constructor(private readonly plant: Plant, private readonly workings: Workings, private readonly scenario: Scenario, private readonly options: RunOptions) {
         plant.weather = scenario.weather;
+        plant.sun = scenario.sun;
+        plant.store?.open.clear();
         const begins = scenario.begins;
         const kelvin = scenario.weather(0);
         const rest = plant.stack.maybeQ('temperature');
         const bag = plant.bag && begins.get(`${plant.bag.view.name}.volume`);
-        const store = plant.cylinder && begins.get(`${plant.cylinder.view.name}.pressure`);
+        const store = plant.store && begins.get(`${plant.store.view.name}.pressure`);
         const warm = options.warm ?? false;
-        const cutOff = plant.cylinder?.view.maybeQ('cut-off') ?? NaN;
-        this.x = plant.begin(
-            begins.get(`${plant.stack.name}.temperature`) ?? (warm && rest === rest ? rest : kelvin),
-            bag ?? (warm && plant.bag ? plant.bag.volume / 2 : undefined), store ?? (warm && cutOff === cutOff ? cutOff / 2 : undefined),
-        );
-        this.start = this.x.slice();
-        this.lines = new ControlLines(workings, quantity => plant.sensed(quantity, this.t, this.x, this.state));
-        this.lines.begin(this.state);
-        for (const [name, on] of this.state.on) this.switched.push({ t: 0, name, on });
-        for (const { part, what } of options.already ?? []) this.state.failed.set(part, what);
+        const cutOff = plant.store?.view.maybeQ('cut-off') ?? NaN;
+        this.m.x = plant.begin({
+            lye: begins.get(`${plant.stack.name}.temperature`) ?? (warm && rest === rest ? rest : kelvin),
+            bagVolume: bag ?? (warm && plant.bag ? plant.bag.volume / 2 : undefined),
+            storePressure: store ?? (warm && cutOff === cutOff ? cutOff / 2 : undefined),
+            charge: plant.feeding.battery && begins.get(`${plant.feeding.battery.view.name}.charge`),
+        });
+        this.start = this.m.x.slice();
+        this.lines = new ControlLines(workings, this.m, (quantity, by) => plant.sensor(quantity, by));
+        this.followed = followedOf(plant);
+        this.lines.begin(this.m.c);
+        for (const [name, on] of this.m.c.on) this.switched.push({ t: 0, name, on });
+        for (const { part, what } of options.already ?? []) this.m.c.failed.set(part, what);
         this.notes = [...plant.notes, ...scenario.notes, ...this.lines.unheard.map(u => `${u.device} senses ${u.senses}, which a run does not follow: it stays as it is.`)];
     }
     go(): RunResult {
@@ -176,38 +139,51 @@ class Run {
         this.keep();
         this.settle('at the start', 'note', [], true);
         let early: string | undefined;
-        while (this.t < this.scenario.lasts && !early) {
-            while (acts.length && acts[0].t <= this.t + 1e-9) {
+        while (this.m.t < this.scenario.lasts && !early) {
+            while (acts.length && acts[0].t <= this.m.t + 1e-9) {
                 const act = acts.shift()!;
                 const release = this.act(act);
                 if (release) acts.splice(acts.findIndex(a => a.t > release.t) < 0 ? acts.length : acts.findIndex(a => a.t > release.t), 0, release);
             }
-            const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.state, this.t));
-            const watches = this.watches();
-            const slope = (t: number, x: Float64Array, out: Float64Array) => this.plant.slope(t, x, this.state, this.open, this.draw, this.stalled, out);
-            const stretch = follow(slope, this.t, to, this.x, watches.map(w => w.value), { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
-                this.t = t;
-                this.x = x;
+            const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.m.c, this.m.t));
+            const watches = watchesOf(this.plant, this.lines, { state: this.m.c, draw: this.draw, made: this.plant.made(this.m), stoppedAt: this.stoppedAt });
+            this.alreadyThere(watches);
+            if (this.hazards.length && this.options.untilHazard) {
+                early = REACHED;
+                break;
+            }
+            // One moment for all that is looked at while stepping: nothing of it is kept.
+            const looked: Moment = { t: 0, x: this.m.x, c: this.m.c };
+            const seen = (t: number, x: Float64Array) => {
+                looked.t = t;
+                looked.x = x;
+                return looked;
+            };
+            const slope = (t: number, x: Float64Array, out: Float64Array) => this.plant.slope(seen(t, x), this.draw, this.stalled, out);
+            const stretch = follow(slope, this.m.t, to, this.m.x, watches.map(w => (t: number, x: Float64Array) => w.value(seen(t, x))), { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
+                this.m.t = t;
+                this.m.x = x;
                 this.keep();
             });
-            this.t = stretch.t;
-            this.x = stretch.x;
+            this.m.t = stretch.t;
+            this.m.x = stretch.x;
             if (stretch.stuck) {
                 early = 'the steps became too small to go on: something changes without end';
                 break;
             }
             for (const i of stretch.hit) {
-                const { hazard } = watches[i];
-                if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) continue;
-                this.hazards.push({ t: this.t, ...hazard });
-                this.happened(hazard.words, [], 'hazard', [hazard.part]);
-                if (this.options.untilHazard) early = 'a hazard was reached';
+                if (this.reached(watches[i]) && this.options.untilHazard) early = REACHED;
             }
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
-            const timers = stretch.hit.length || this.t < to ? [] : this.ranOut();
-            const cause = causes.map(w => w.tells!).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
-            if (causes.some(w => w.tells === EMPTIED)) this.draw = 0;
-            const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []));
+            const elapsed = stretch.hit.length || this.m.t < to ? [] : this.lines.elapsed(this.m.c, this.m.t);
+            const cause = causes.map(w => w.tells!()).join('; ') || elapsed.map(({ device, point }) => (point ? nameOfCause([device.name], device, point) : `${device.name} runs out`)).join(', ');
+            if (causes.some(w => w.tells!() === EMPTIED)) this.draw = 0;
+            const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...elapsed.map(e => e.device.name)], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []), () => {
+                for (const { becomes, parts } of causes) {
+                    if (becomes?.failure) this.m.c.failed.set(parts[0], becomes.failure);
+                    else if (becomes) this.m.c.failed.delete(parts[0]);
+                }
+            });
             if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
@@ -215,10 +191,22 @@ class Run {
         return this.result(early);
     }
 
+    /** What a switch or a failure has brought about at once: it does not rise any more, it is there. */
+    private alreadyThere(watches: readonly Watch[]): void {
+        for (const w of watches) if (w.hazard && w.value(this.m) >= 0) this.reached(w);
+    }
+    private reached({ hazard }: Watch): boolean {
+        if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) return false;
+        const words = hazard.words();
+        this.hazards.push({ t: this.m.t, name: hazard.name, part: hazard.part, words });
+        this.happened(words, [], 'hazard', [hazard.part]);
+        return true;
+    }
+
     // ---- what happens -----------------------------------------------------------------------------------------------
 
     private happened(cause: string, then: readonly string[], sort: Happened['sort'], parts: readonly string[], acted: readonly string[] = []): void {
-        this.events.push({ t: this.t, cause, then, sort, parts, acted });
+        this.events.push({ t: this.m.t, cause, then, sort, parts, acted });
     }
     /** Does what a scenario asks for; of a push button, the moment at which it is let go. */
     private act(act: Act): Act | undefined {
@@ -226,24 +214,27 @@ class Run {
         const device = this.lines.devices.get(act.part);
         const { what, part } = act;
         let release: Act | undefined;
+        let fails = () => {};
         if (view?.kind === 'feed' && (what === 'lost' || what === 'returns')) {
             for (const feed of this.feedNames(part)) {
-                if (what === 'lost') this.state.lostFeeds.add(feed);
-                else this.state.lostFeeds.delete(feed);
+                if (what === 'lost') this.m.c.lostFeeds.add(feed);
+                else this.m.c.lostFeeds.delete(feed);
             }
         } else if (view?.kind === 'burner' && what.startsWith('draws')) this.draw = this.flowOf(what) ?? this.draw;
         else if (view?.kind === 'burner' && what === 'lit') this.draw = view.maybe('flow', 0);
         else if (view?.kind === 'burner' && (what === 'shut' || what === 'goes out')) this.draw = 0;
         else if (device && (what === 'pressed' || what === 'released')) {
-            this.lines.press(part, what === 'pressed', this.state);
-            if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.t + PUSHED, part, what: 'released' };
-        } else if (what === TOPPED_UP) this.x[at.added] = this.x[at.water];
-        else if (device && what === 'reset') this.lines.reset(part, this.state);
+            this.lines.press(part, what === 'pressed', this.m.c);
+            if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.m.t + PUSHED, part, what: 'released' };
+        } else if (what === TOPPED_UP) this.m.x[at.added] = this.m.x[at.water];
+        else if (device && what === 'reset') this.lines.reset(part, this.m.c);
         else if (view?.part.kind?.events?.includes(what)) {
-            this.state.failed.set(part, what);
-            if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.burst(this.t, this.x);
+            fails = () => void this.m.c.failed.set(part, what);
+            if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.bag.burst(this.m, !!this.plant.room);
+            if (part === this.plant.bag?.view.name && what === 'sticks') this.plant.bag.sticks(this.m);
+            if (what === 'blocked' && view.kind === 'burner') this.draw = 0;
         } else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
-        this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released');
+        this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released', [], fails);
         return release;
     }
     /** The names by which devices call a feed: its own, and none where it is the one that carries the controls. */
@@ -256,26 +247,32 @@ class Run {
         const value = parseValue(what.replace(/^draws\s*/, '')).list[0]?.[0];
         if (value?.is !== 'quantity') return undefined;
         const si = toSi(value.value, value.unit);
-        return value.unit.dimension === measures['gas-flow'].dimension ? si : si * this.plant.air / (GAS_CONSTANT * this.scenario.weather(this.t));
+        return value.unit.dimension === measures['gas-flow'].dimension ? si : si * this.plant.air / (GAS_CONSTANT * this.scenario.weather(this.m.t));
     }
-    /** Lets the control lines come to rest and tells what changed by it; a reason if they never do. */
-    private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean, seals: readonly string[] = []): string | undefined {
-        const { plant, state } = this;
+    /**
+     * Lets the control lines come to rest and tells what changed by it; a reason if they never do.
+     * @param change  what happens to a part before that
+     */
+    private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean, seals: readonly string[] = [], change: () => void = () => {}): string | undefined {
+        const { plant } = this;
+        const state = this.m.c;
         const heads = { ...this.lastHead };
         const before = new Map(state.on);
         const trippedBefore = new Set(state.tripped);
-        const ran = plant.stackRuns(state);
-        const pressed = plant.compressorRuns(state);
+        const ran = plant.feeding.runs(state);
+        const pressed = plant.pump?.runs(state) ?? false;
+        change();
         state.turn++;
-        const unsettled = this.lines.settle(state, this.t);
+        const unsettled = this.lines.settle(state, this.m.t);
         const moved = [...state.on].filter(([name, on]) => before.get(name) !== on && (before.has(name) || on) && this.lines.devices.has(name)).map(([name]) => name);
-        for (const name of moved) this.switched.push({ t: this.t, name, on: state.on.get(name)! });
+        for (const name of moved) this.switched.push({ t: this.m.t, name, on: state.on.get(name)! });
         const then = moved.filter(name => !parts.includes(name) || !cause).flatMap(name => consequence(this.lines.devices.get(name)!, state.on.get(name)!, sort === 'note') ?? []);
         const tripped = [...state.tripped].filter(name => !trippedBefore.has(name) && this.lines.devices.get(name)?.kind !== 'stop-button');
         for (const name of tripped) if (!this.tripped.includes(name)) this.tripped.push(name);
         const acted = [...tripped, ...seals];
-        const runs = plant.stackRuns(state);
-        if (runs !== ran || this.t === 0) this.switched.push({ t: this.t, name: plant.stack.name, on: runs });
+        const runs = plant.feeding.runs(state);
+        if (runs !== ran || this.m.t === 0) this.switched.push({ t: this.m.t, name: plant.stack.name, on: runs });
+        if (runs !== ran) this.stoppedAt = runs ? undefined : this.m.x[at.lye];
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
         then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, heads, acted));
         // What jumps with a switch is kept on both sides of it.
@@ -286,39 +283,41 @@ class Run {
     }
     /** A compressor that starts against more than it can stands still. */
     private startOrStop(pressed: boolean): string[] {
-        if (!this.plant.compressorRuns(this.state)) {
+        const { pump, bag: from } = this.plant;
+        if (!pump?.runs(this.m.c)) {
             this.stalled = false;
             return [];
         }
-        const bag = this.plant.bag?.view.name ?? '';
-        if (this.plant.isBurst(this.state) && !this.hazards.some(h => h.name === 'air-stored')) {
-            const words = `${this.plant.compressor!.name} draws air through ${bag}, which has burst, and presses it into the store`;
-            this.hazards.push({ t: this.t, name: 'air-stored', part: bag, words });
+        const bag = from?.view.name ?? '';
+        if (from?.isBurst(this.m.c) && !this.hazards.some(h => h.name === 'air-stored')) {
+            const words = `${pump.view.name} draws air through ${bag}, which has burst, and presses it into the store`;
+            this.hazards.push({ t: this.m.t, name: 'air-stored', part: bag, words });
             return [words];
         }
         if (pressed) return [];
         this.starts++;
-        const { name } = this.plant.compressor!;
-        const against = this.plant.startsAgainst(this.t, this.x, this.state);
-        this.stalled = against > this.plant.compressor!.maybe('starts-against');
+        const { name } = pump.view;
+        const against = pump.startsAgainst(this.m);
+        this.stalled = against > pump.startsBelow;
         if (!this.stalled) return [];
         const words = `${name} stands still against ${show(against, 'bar')}: its motor heats`;
-        this.hazards.push({ t: this.t, name: 'held-motor', part: name, words });
+        this.hazards.push({ t: this.m.t, name: 'held-motor', part: name, words });
         return [words];
     }
     /** @param acted  gets those that lift */
     private reliefs(acted: string[]): string[] {
-        if (!this.plant.cylinder) return [];
-        const gauge = this.plant.cylinderPressure(this.t, this.x) - this.plant.air;
-        return this.plant.reliefs.flatMap(r => {
-            const failure = this.state.failed.get(r.name);
-            const was = this.open.has(r.name);
-            const is = failure === 'sticks shut' ? false : failure === 'sticks open' ? true : was ? gauge > RESEATS * r.set : gauge >= r.set;
+        const { store } = this.plant;
+        if (!store) return [];
+        const gauge = store.gauge(this.m);
+        return store.reliefs.flatMap(r => {
+            const failure = this.m.c.failed.get(r.name);
+            const was = store.open.has(r.name);
+            const is = failure === 'sticks shut' || failure === 'outlet blocked' ? false : failure === 'sticks open' ? true : was ? gauge > RESEATS * r.set : gauge >= r.set;
             if (is === was) return [];
             if (is) {
-                this.open.add(r.name);
+                store.open.add(r.name);
                 acted.push(r.name);
-            } else this.open.delete(r.name);
+            } else store.open.delete(r.name);
             return [`${r.name} ${is ? 'lifts' : 'shuts again'} at ${show(gauge, 'bar')}`];
         });
     }
@@ -329,7 +328,7 @@ class Run {
     private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>, acted: string[]): string[] {
         const told: string[] = [];
         for (const side of ['hydrogen', 'oxygen'] as const) {
-            const way = runs ? this.plant.way(side, this.t, this.x, this.state)?.way : undefined;
+            const way = runs ? this.plant.sides.way(side, this.m)?.way : undefined;
             const seal = way?.parts.find(n => this.workings.viewOf(n)?.kind === 'seal');
             if (seal && !this.blown.has(seal)) {
                 this.blown.add(seal);
@@ -337,26 +336,23 @@ class Run {
                 told.push(`${seal} blows: the ${side} leaves by it`);
             }
             if (way && side === 'hydrogen') {
-                const inside = this.plant.escapes(way, this.state);
+                const inside = this.plant.ways.escapes(way, this.m.c);
                 if (inside && !this.inside) told.push('hydrogen comes out where the rig stands');
                 this.inside = inside;
             }
-            const shut = this.plant.shut(side, this.t, this.x, this.state);
+            const shut = this.plant.sides.shut(side, this.m);
             // What gathers begins at what the way had cost.
             if (shut && !this.shut.has(side)) {
-                this.x[at[`${side}-head`]] = heads[side];
+                this.m.x[at[`${side}-head`]] = heads[side];
                 this.shut.add(side);
                 told.push(`the ${side} has no way out: its pressure rises`);
             } else if (!shut) this.shut.delete(side);
         }
         return told;
     }
-    private ranOut(): string[] {
-        return [...this.lines.devices.values()].filter(d => d.kind === 'timer' && Math.abs((this.state.since.get(d.name) ?? -Infinity) + d.time - this.t) < 1e-6).map(d => d.name);
-    }
     private chatters(): boolean {
         const from = this.events[this.events.length - CHATTER.events];
-        return !!from && this.t - from.t < CHATTER.within;
+        return !!from && this.m.t - from.t < CHATTER.within;
     }
     private chattering(): string {
         const counts = new Map<string, number>();
@@ -364,86 +360,56 @@ class Run {
         return [...counts].sort((a, b) => b[1] - a[1]).slice(0, 2).map(([n]) => n).join(' with ') || 'something';
     }
 
-    // ---- what may happen ----------------------------------------------------------------------------------------
-
-    private watches(): Watch[] {
-        const { plant, state } = this;
-        const out: Watch[] = this.lines.watched(state).map(w => this.watchOf(w));
-        const hazard = (name: Hazard['name'], part: string, words: string, value: Watched) => out.push({ value, tells: undefined, hazard: { name, part, words }, parts: [part] });
-        if (plant.bag) {
-            const { view } = plant.bag;
-            const rating = view.kind === 'bag' ? view.maybe('rating') : NaN;
-            if (rating === rating) hazard('bag-over-rating', view.name, `${view.name} is stretched to ${show(rating, 'kPa')}, all that it bears`, (t, x) => plant.bagPressure(t, x) - rating);
-            hazard('drawn-empty', view.name, `${view.name} is drawn empty: ${show(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, (t, x) => DRAWN_EMPTY - plant.bagPressure(t, x));
-            if (plant.bag.overflow) out.push({ value: (t, x) => plant.overfull(t, x), tells: `${view.name} stands at its top: gas leaves under its rim, ${plant.bag.overflow === 'room' ? 'into the room' : 'outdoors'}`, always: true, parts: [view.name] });
-            const opens = plant.bagOpens(state);
-            if (opens) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens.head, tells: `${view.name} is full: gas leaves through ${opens.seal ?? 'its way out'}`, always: true, seal: opens.seal, parts: [view.name] });
-        }
-        if (plant.cylinder) {
-            const { view, rating } = plant.cylinder;
-            const gauge = (t: number, x: Float64Array) => plant.cylinderPressure(t, x) - plant.air;
-            if (rating > 0) hazard('cylinder-over-rating', view.name, `${view.name} stands at ${show(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
-            if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: EMPTIED, always: true, parts: [view.name] });
-            for (const r of plant.reliefs) {
-                const failed = state.failed.get(r.name);
-                if (failed === 'sticks shut' || failed === 'sticks open') continue;
-                out.push(this.open.has(r.name) ? { value: (t, x) => RESEATS * r.set - gauge(t, x), tells: '', parts: [r.name] } : { value: (t, x) => gauge(t, x) - r.set, tells: '', parts: [r.name] });
-            }
-        }
-        const most = plant.stack.maybe('max-temperature');
-        const limit = Math.min(most === most ? most : BOILS, BOILS);
-        hazard('too-hot', plant.stack.name, `the lye is at ${show(limit, '°C')}${limit < BOILS ? ', all that the stack bears' : ' and boils'}`, (_, x) => x[at.lye] - limit);
-        for (const c of plant.columns) {
-            const port = c.view.maybe('return-port');
-            if (port === port) hazard('port-dry', c.view.name, `the lye in ${c.view.name} is down to its return port: gas goes down with it`, (t, x) => c.level - port - plant.level(c, t, x, state));
-        }
-        const holds = plant.stack.maybeQ('bubble-point');
-        if (holds === holds) hazard('separators-pass', plant.stack.name, `the separators are pressed by ${show(holds, 'kPa')}: gas breaks through them`, (t, x) => Math.abs(plant.sideHead('hydrogen', t, x, state) - plant.sideHead('oxygen', t, x, state)) - holds);
-        if (plant.hasRoom) hazard('room-hydrogen', 'site', `the air of the room holds ${show(ROOM_LIMIT, '%')} hydrogen, evenly mixed; at the ceiling it is more`, (t, x) => plant.roomShare(t, x) - ROOM_LIMIT);
-        return out;
-    }
-    private watchOf({ device, point, of }: { device: Device; point: Point; of: string }): Watch {
-        const sign = point.side === 'above' ? 1 : -1;
-        return {
-            value: (t, x) => {
-                const value = this.plant.sensed(of, t, x, this.state);
-                return value === undefined ? -1 : sign * (value - point.value);
-            },
-            tells: nameOfCause([device.name], device, point), parts: [device.name],
-        };
-    }
-
     // ---- what is kept -------------------------------------------------------------------------------------------
 
     private keep(): void {
-        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.plant.shut(side, this.t, this.x, this.state)) this.lastHead[side] = this.plant.sideHead(side, this.t, this.x, this.state);
-        this.times.push(this.t);
-        this.kept.push(this.x.slice());
-        this.keptCurrent.push(this.plant.sensed(`${this.plant.stack.name}.current`, this.t, this.x, this.state) ?? 0);
-        this.keptVoltage.push(this.plant.sensed(`${this.plant.stack.name}.voltage`, this.t, this.x, this.state) ?? 0);
-        this.keptStarts.push(this.starts);
+        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.plant.sides.shut(side, this.m)) this.lastHead[side] = this.plant.sides.head(side, this.m);
+        this.times.push(this.m.t);
+        this.kept.push(this.followed.map(f => f.value(this.m, this.starts)));
     }
     private result(early: string | undefined): RunResult {
-        const { plant } = this;
-        const series: Series[] = [];
-        const add = (name: string, measure: Series['measure'], unit: string, value: (t: number, x: Float64Array) => number) => series.push({ name, measure, unit, values: this.kept.map((x, i) => value(this.times[i], x)) });
-        add(`${plant.stack.name}.temperature`, 'temperature', '°C', (_, x) => x[at.lye]);
-        series.push({ name: `${plant.stack.name}.current`, measure: 'current', unit: 'A', values: this.keptCurrent }, { name: `${plant.stack.name}.voltage`, measure: 'voltage', unit: 'V', values: this.keptVoltage });
-        if (plant.compressor) series.push({ name: `${plant.compressor.name}.starts`, measure: 'number', unit: '', values: this.keptStarts });
-        if (plant.bag) {
-            add(`${plant.bag.view.name}.volume`, 'volume', 'L', (t, x) => plant.bagVolume(t, x));
-            add(`${plant.bag.view.name}.pressure`, 'pressure', 'kPa', (t, x) => plant.bagPressure(t, x));
-        }
-        if (plant.cylinder) add(`${plant.cylinder.view.name}.pressure`, 'pressure', 'bar', (t, x) => plant.cylinderPressure(t, x) - plant.air);
-        for (const c of plant.columns) add(`${c.view.name}.level`, 'length', 'mm', (t, x) => plant.level(c, t, x, this.state));
-        if (plant.hasRoom) add('site.hydrogen', 'fraction', '%', (t, x) => plant.roomShare(t, x));
-        const { x, start } = this;
-        const found = x[at.bag] - start[at.bag] + x[at.cylinder] - start[at.cylinder] + x[at.vented] + x[at.escaped] + x[at.relieved] + x[at.used] + x[at.trapped];
+        const { start } = this;
+        const { x } = this.m;
+        const hydrogenIn = (y: Float64Array) => y[at.bag] - y[at['bag-oxygen']] - y[at['bag-nitrogen']] + y[at.cylinder] - y[at['cylinder-oxygen']] - y[at['cylinder-nitrogen']];
+        const series = this.followed.map(({ name, measure, unit }, i) => ({ name, measure, unit, values: this.kept.map(row => row[i]) }));
+        const found = hydrogenIn(x) - hydrogenIn(start) + x[at.vented] + x[at.escaped] + x[at.relieved] + x[at.used] + x[at.trapped];
         return {
             scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts,
             final: Object.fromEntries(states.map((s, i) => [s, x[i]])) as Record<StateName, number>,
-            ended: { t: this.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
+            ended: { t: this.m.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
         };
     }
 }
-export { CannotRun };
+interface Followed extends Omit<Series, 'values'> {
+    readonly value: (m: Moment, starts: number) => number;
+}
+/** What is told of each moment. */
+function followedOf(plant: Plant): Followed[] {
+    const { stack, pump, bag, store, sides, room, feeding } = plant;
+    const out: Followed[] = [
+        { name: `${stack.name}.temperature`, measure: 'temperature', unit: '°C', value: m => m.x[at.lye] },
+        { name: `${stack.name}.current`, measure: 'current', unit: 'A', value: m => feeding.of('current', m) },
+        { name: `${stack.name}.voltage`, measure: 'voltage', unit: 'V', value: m => feeding.of('volts', m) },
+    ];
+    const { panels, battery } = feeding;
+    if (panels) out.push({ name: `${panels.name}.irradiance`, measure: 'irradiance', unit: 'W/m2', value: m => feeding.light(m) });
+    if (battery) out.push({ name: `${battery.view.name}.charge`, measure: 'fraction', unit: '%', value: m => feeding.chargeShare(m.x) });
+    if (pump) out.push({ name: `${pump.view.name}.starts`, measure: 'number', unit: '', value: (_, starts) => starts });
+    if (bag) {
+        out.push({ name: `${bag.view.name}.volume`, measure: 'volume', unit: 'L', value: m => bag.held(m) });
+        out.push({ name: `${bag.view.name}.pressure`, measure: 'pressure', unit: 'kPa', value: m => bag.pressure(m) });
+        out.push({ name: `${bag.view.name}.oxygen`, measure: 'fraction', unit: '%', value: m => bag.mixture(m.x).oxygen });
+    }
+    if (store) {
+        out.push({ name: `${store.view.name}.pressure`, measure: 'pressure', unit: 'bar', value: m => store.gauge(m) });
+        out.push({ name: `${store.view.name}.temperature`, measure: 'temperature', unit: '°C', value: m => m.x[at['cylinder-warmth']] });
+        out.push({ name: `${store.view.name}.oxygen`, measure: 'fraction', unit: '%', value: m => store.mixture(m).oxygen });
+    }
+    for (const c of sides.columns) out.push({ name: `${c.view.name}.level`, measure: 'length', unit: 'mm', value: m => plant.level(c, m) });
+    if (room) {
+        out.push({ name: 'site.hydrogen', measure: 'fraction', unit: '%', value: m => room.share(m) });
+        out.push({ name: 'site.oxygen', measure: 'fraction', unit: '%', value: m => room.oxygen(m) });
+    }
+    return out;
+}
+export { CannotRun, hazards, type Hazard };

@@ -1,4 +1,5 @@
 /** What a run begins with and what happens in it: read from a `scenario` block, or what is usual where the rig names none. */
+import { clearLight, FULL_SUN, panelLight } from '../quantities/source.js';
 import { ROOM } from '../quantities/surroundings.js';
 import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
@@ -33,6 +34,8 @@ export interface Scenario {
     readonly lasts: number;
     /** K of room and air at a time since the start, s. */
     readonly weather: (t: number) => number;
+    /** W/m² of sunshine at a time since the start, on the panels or on whatever stands in it. */
+    readonly sun: (t: number) => number;
     readonly acts: readonly Act[];
     /** SI, what stands in the rig before it begins, by 'part.quantity': a temperature, a volume, a pressure. */
     readonly begins: ReadonlyMap<string, number>;
@@ -48,7 +51,7 @@ export function usualDay(workings: Workings, lasts = DAY): Scenario {
     const low = site?.maybe('coldest') ?? NaN;
     const high = site?.maybe('hottest') ?? NaN;
     const kelvin = Math.min(high === high ? high : ROOM, Math.max(low === low ? low : ROOM, ROOM));
-    return { name: undefined, starts: USUAL_START, lasts, weather: () => kelvin, acts: [...pressed(workings, 0), ...toppedUp(workings, lasts)], begins: new Map(), notes: [] };
+    return { name: undefined, starts: USUAL_START, lasts, weather: () => kelvin, sun: sunOf(workings, USUAL_START), acts: [...pressed(workings, 0), ...toppedUp(workings, lasts)], begins: new Map(), notes: [] };
 }
 /** Water added as the routine says, for as long as a run lasts. */
 function toppedUp(workings: Workings, lasts: number): Act[] {
@@ -95,28 +98,51 @@ export function readScenario(workings: Workings, view: View): Scenario {
         if (!(t >= 0) || !part) notes.push(`${view.name}: "${text}" is left out: ${part ? 'its time is not understood' : `there is no part ${m.part}`}.`);
         else acts.push({ t, part: m.part, what: m.what.trim() });
     }
-    const rows = view.rows('weather').map(r => ({ kelvin: r.get('value')?.number ?? NaN, clock: r.get('at')?.number ?? NaN })).filter(r => r.kelvin === r.kelvin);
+    const rows = clocked(view, 'weather');
     const begins = new Map<string, number>();
     for (const key of view.part.entries.keys()) {
         const n = key.includes('.') ? view.seen(key) : NaN;
         if (n === n) begins.set(key, n);
     }
-    for (const key of ['sun', 'with'] as const) if (view.said(key)) notes.push(`${view.name}: ${key} is not followed by a run yet.`);
+    if (view.said('with')) notes.push(`${view.name}: with is not followed; apply the variant to the text first.`);
+    const suns = clocked(view, 'sun');
     return {
-        name: view.name, starts, lasts: view.maybe('lasts', DAY), weather: rows.length ? weatherOf(rows, starts) : usual.weather,
+        name: view.name, starts, lasts: view.maybe('lasts', DAY), weather: rows.length ? byTheClock(rows, starts) : usual.weather, sun: suns.length ? byTheClock(suns, starts) : sunOf(workings, starts),
         acts: acts.some(a => workings.viewOf(a.part)?.kind === 'button') ? acts.sort((a, b) => a.t - b.t) : [...usual.acts, ...acts].sort((a, b) => a.t - b.t), begins, notes,
     };
 }
+interface Clocked {
+    readonly value: number;
+    /** s after midnight; NaN where it holds throughout. */
+    readonly clock: number;
+}
+function clocked(view: View, key: string): Clocked[] {
+    return view.rows(key).map(r => ({ value: r.get('value')?.number ?? NaN, clock: r.get('at')?.number ?? NaN })).filter(r => r.value === r.value);
+}
 /** Straight lines between what is told by the clock, round the day. */
-function weatherOf(rows: readonly { kelvin: number; clock: number }[], starts: number): (t: number) => number {
+function byTheClock(rows: readonly Clocked[], starts: number): (t: number) => number {
     const timed = rows.filter(r => r.clock === r.clock).sort((a, b) => a.clock - b.clock);
-    if (timed.length < 2) return () => rows[0].kelvin;
+    if (timed.length < 2) return () => rows[0].value;
     return t => {
         const clock = (starts + t) % DAY;
         const next = timed.findIndex(r => r.clock > clock);
         const b = timed[next < 0 ? 0 : next];
         const a = timed[(next < 0 ? timed.length : next || timed.length) - 1];
         const span = (b.clock - a.clock + DAY) % DAY || DAY;
-        return a.kelvin + (b.kelvin - a.kelvin) * (((clock - a.clock + DAY) % DAY) / span);
+        return a.value + (b.value - a.value) * (((clock - a.clock + DAY) % DAY) / span);
     };
+}
+/** s between two looks at a clear sky. */
+const SKY_STEP = 900;
+/** The sun of an ordinary clear day: as the site tells it by the clock, else by latitude and where the panels look, else from six to six. */
+function sunOf(workings: Workings, starts: number): (t: number) => number {
+    const [site] = workings.partsOf('site');
+    const [panels] = workings.partsOf('panels');
+    const told = site ? clocked(site, 'sun') : [];
+    if (told.length) return byTheClock(told, starts);
+    const hour = (clock: number) => (clock / DAY - 0.5) * 2 * Math.PI;
+    const known = panels && clearLight(panels, panels, 0) === clearLight(panels, panels, 0);
+    const best = panels ? panelLight(panels, panels) : FULL_SUN;
+    const light = (clock: number) => (known ? clearLight(panels, panels, hour(clock)) : Math.max(0, best * Math.cos(hour(clock))));
+    return byTheClock(Array.from({ length: DAY / SKY_STEP }, (_, i) => ({ clock: i * SKY_STEP, value: light(i * SKY_STEP) })), starts);
 }

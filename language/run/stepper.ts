@@ -68,18 +68,19 @@ export function follow(slope: Slope, from: number, to: number, start: Float64Arr
         if (++steps > MOST_STEPS || !(h > LEAST_STEP || to - t <= LEAST_STEP)) return { t, x, hit: [], stuck: true, steps };
         if (t + h > to) h = to - t;
         for (let s = 1; s < 7; s++) {
-            for (let i = 0; i < n; i++) {
-                let sum = 0;
-                for (let j = 0; j < s; j++) sum += A[s][j] * k[j][i];
-                trial[i] = x[i] + h * sum;
+            trial.set(x);
+            for (let j = 0; j < s; j++) {
+                const share = h * A[s][j];
+                const slopes = k[j];
+                if (share !== 0) for (let i = 0; i < n; i++) trial[i] += share * slopes[i];
             }
             slope(t + C[s] * h, trial, k[s]);
         }
         // The seventh stage stands at the new point.
         let error = 0;
+        const [k0, , k2, k3, k4, k5, k6] = k;
         for (let i = 0; i < n; i++) {
-            let e = 0;
-            for (let j = 0; j < 7; j++) e += E[j] * k[j][i];
+            const e = E[0] * k0[i] + E[2] * k2[i] + E[3] * k3[i] + E[4] * k4[i] + E[5] * k5[i] + E[6] * k6[i];
             const scale = accuracy.absolute[i] + accuracy.relative * Math.max(Math.abs(x[i]), Math.abs(trial[i]));
             error = Math.max(error, Math.abs(h * e) / scale);
         }

@@ -1,5 +1,5 @@
 /** What happens, in the words of the bench. */
-import { show } from '../units/format.js';
+import { duration, show } from '../units/format.js';
 import type { Device, Point } from './control-lines.js';
 
 /** A device that moved by what it senses: 'bag-full makes (bag.volume above 96 L)'. */
@@ -8,7 +8,7 @@ export function nameOfCause(names: readonly string[], device?: Device, point?: P
     const key = (['makes', 'breaks', 'trips', 'alarm', 'resets'] as const).find(k => (k === 'resets' ? device.resets.point : device[k]) === point);
     const does = key === 'trips' ? 'trips' : key === 'alarm' ? 'warns' : key === 'resets' ? 'may start again' : key ?? 'goes back';
     const unit = device.view.given(key ?? (device.makes ? 'makes' : 'breaks')).facts.get('value')?.amount?.unit?.text ?? '';
-    return `${device.name} ${does} (${device.senses} ${point.side} ${show(point.value, unit, 4)})`;
+    return `${device.name} ${does} (${device.senses} ${point.side} ${show(point.value, unit, 4)}${point.lasts ? ` for ${duration(point.lasts)}` : ''})`;
 }
 /** What a device did in consequence; nothing where it goes without saying. */
 export function consequence(device: Device, on: boolean, atStart: boolean): string | undefined {

@@ -16,7 +16,7 @@ describe('faults', () => {
     it('every followed way of every part is tried, the others are named', () => {
         expect(found.faults.length).toBeGreaterThan(50);
         expect(of('bag-empty', 'sticks made')).toBeDefined();
-        expect(found.left).toContain('separator torn');
+        expect(found.left).toContain('separator dry');
         const names = [...found.faults.map(f => `${f.part} ${f.what}`), ...found.left];
         expect(new Set(names).size).toBe(names.length);
     });
@@ -58,7 +58,7 @@ describe('faults', () => {
     it('loses hydrogen in the room only as fast as it is made', () => {
         const lost = found.faults.filter(f => f.outcome === 'escapes');
         for (const f of lost) expect(f.escaped!).toBeLessThan(24 * HOUR * q(w, 'stack.hydrogen-rate') * 1.05 + 40);
-        expect(lost.length + found.faults.filter(f => f.hazard?.name === 'room-hydrogen').length).toBeGreaterThan(0);
+        expect(lost.length + found.faults.filter(f => (f.hazard?.name === 'room-hydrogen' || f.hazard?.name === 'ceiling-hydrogen')).length).toBeGreaterThan(0);
     });
     it('pauses after each run, and can be left at any time', () => {
         const runs = faultRuns(w, HOUR);

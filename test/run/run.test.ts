@@ -263,6 +263,8 @@ describe('a scenario', () => {
         const flow = (litres: number) => litres / 1000 * DENSE / HOUR;
         const expected = 30 * 60 + (inStore - flow(400) * 15 * 60) / flow(300);
         expect(Math.abs(at(r, /^the store is empty/) - expected)).toBeLessThan(2);
-        expect(r.final.used).toBeCloseTo(inStore, 3);
+        // The steel ends a degree colder than the air, so a little more stays behind.
+        expect(Math.abs(r.final.used / inStore - 1)).toBeLessThan(2e-3);
+        expect(last(r, 'cylinder.temperature')).toBeLessThan(293.15);
     });
 });

@@ -1,0 +1,187 @@
+/** The bag or bell: what it holds and of which gases, how it presses, where it lets gas out and air in. */
+import { GAS_CONSTANT, MOLAR_MASS } from '../../physics/constants.js';
+import { smallHoleFlow } from '../../physics/flow.js';
+import { gasVolume } from '../../physics/gas-volume.js';
+import { idealGasDensity } from '../../physics/gases.js';
+import { headOfPart } from '../../quantities/heads.js';
+import { ROOM } from '../../quantities/surroundings.js';
+import type { View } from '../../quantities/view.js';
+import type { ControlState } from '../control-lines.js';
+import { AIR, type Gases } from '../gases.js';
+import { at, type Mixture, type Moment, type Sensor } from '../states.js';
+import { headBehind, LEAK, leaks, SHARP, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
+
+/** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
+const DEAD_SHARE = 0.02;
+
+export class Bag {
+    readonly dead: number;
+    /** Pa gauge while it is neither flat nor stretched. */
+    readonly own: number;
+    /** A bell at its top lets gas out under its rim; where to. */
+    readonly overflow: 'outdoors' | 'room' | undefined;
+    ways!: OpenWays;
+    /** The compressor that draws from it. */
+    suction: string | undefined;
+    /** m³ at which a bell has stuck. */
+    private stuck: number | undefined;
+
+    private constructor(readonly view: View, readonly volume: number, private readonly air: number, private readonly around: (t: number) => number) {
+        this.dead = Math.max(view.maybe('dead-volume', DEAD_SHARE * volume), 1e-3 * volume);
+        const own = headOfPart(view, 'hydrogen');
+        this.own = own === own ? own : 0;
+        const to = view.kind === 'gasometer' ? view.word('overflow') : undefined;
+        this.overflow = to === 'outdoors' || to === 'room' ? to : undefined;
+    }
+    static of(stack: View, air: number, around: (t: number) => number, notes: string[]): Bag | undefined {
+        const bag = [...stack.all('bag'), ...stack.all('gasometer')].find(b => stack.paths.after(stack.name, 'hydrogen').includes(b.name));
+        const volume = bag?.maybe('volume') ?? NaN;
+        if (bag && volume > 0) return new Bag(bag, volume, air, around);
+        if (bag) notes.push(`How large ${bag.name} is, is not said: it is not followed.`);
+        return undefined;
+    }
+    /** @param volume  m³; flat where it is not told */
+    begin(x: Float64Array, volume: number | undefined): void {
+        this.stuck = undefined;
+        const { flat } = this.limits(this.around(0));
+        x[at.bag] = volume === undefined ? flat : flat * volume / this.dead;
+    }
+    /** Moles in a flat bag, and in one that begins to stretch. */
+    private limits(kelvin: number): { flat: number; full: number } {
+        const dense = (this.air + this.own) / (GAS_CONSTANT * kelvin);
+        return { flat: dense * this.dead, full: dense * this.volume };
+    }
+    /** What is in it besides what can be drawn out of it is let go. */
+    burst({ t, x }: Moment, inRoom: boolean): void {
+        const gas = this.mixture(x);
+        const goes = Math.max(0, x[at.bag] - this.limits(this.around(t)).flat);
+        const hydrogen = goes * (1 - gas.oxygen - gas.nitrogen);
+        if (inRoom) x[at['room-above']] += hydrogen;
+        x[at.escaped] += hydrogen;
+        x[at.bag] -= goes;
+        x[at['bag-oxygen']] -= goes * gas.oxygen;
+        x[at['bag-nitrogen']] -= goes * gas.nitrogen;
+    }
+    sticks(m: Moment): void {
+        this.stuck = this.held(m);
+    }
+    /** Pa gauge: its own while it lies loose, less when flat, more when there is no room left. A bell that sticks no longer gives way. */
+    pressure({ t, x }: Moment): number {
+        const kelvin = this.around(t);
+        const { flat, full } = this.limits(kelvin);
+        const n = Math.max(0, x[at.bag]);
+        if (this.stuck !== undefined) return n * GAS_CONSTANT * kelvin / this.stuck - this.air;
+        if (n > full) return n * GAS_CONSTANT * kelvin / this.volume - this.air;
+        if (n < flat) return n * GAS_CONSTANT * kelvin / this.dead - this.air;
+        return this.own;
+    }
+    held({ t, x }: Moment): number {
+        const kelvin = this.around(t);
+        const { flat, full } = this.limits(kelvin);
+        if (this.stuck !== undefined) return this.stuck;
+        const n = x[at.bag];
+        return n > full ? this.volume : n < flat ? this.dead : gasVolume(n, kelvin, this.air + this.own);
+    }
+    mixture(x: Float64Array): Mixture {
+        const n = Math.max(1e-9, x[at.bag]);
+        return { oxygen: x[at['bag-oxygen']] / n, nitrogen: x[at['bag-nitrogen']] / n };
+    }
+    /** How much more than full it is, mol; below zero until then. */
+    overfull({ t, x }: Moment): number {
+        return x[at.bag] - this.limits(this.around(t)).full;
+    }
+    isBurst(c: ControlState): boolean {
+        return c.failed.get(this.view.name) === 'bursts';
+    }
+    /** The way by which it lets gas out at this pressure, and what it passes, mol/s. */
+    private outlet(pressure: number, c: ControlState): { readonly way: Way; readonly most: number } | undefined {
+        let best: Taken | undefined;
+        for (const taken of this.ways.now(c).bag) if (pressure >= taken.head * (1 - 1e-9) && (!best || taken.head < best.head)) best = taken;
+        return best && { way: best.way, most: this.passes(best.way) };
+    }
+    private passes(way: Way): number {
+        return (this.ways.sealOn(way)?.maybeQ('capacity', WIDE) ?? WIDE) * this.air / (GAS_CONSTANT * ROOM);
+    }
+    /** The way by which air comes in at this pressure below that of the air, which a seal holds as far down as it is deep; and what it passes, mol/s. */
+    private inlet(pressure: number, c: ControlState): { readonly way: Way; readonly most: number } | undefined {
+        let best: Taken | undefined;
+        for (const taken of this.ways.now(c).bag) if (-pressure >= taken.head && -pressure > 0 && (!best || taken.head < best.head)) best = taken;
+        return best && { way: best.way, most: this.passes(best.way) };
+    }
+    /** Where it would let gas out next: Pa, and the seal that would blow; undefined where it has no such way. */
+    opensAt(c: ControlState): { readonly head: number; readonly seal: string | undefined } | undefined {
+        let next: Taken | undefined;
+        for (const taken of this.ways.now(c).bag) if (taken.head > 0 && (!next || taken.head < next.head)) next = taken;
+        return next && { head: next.head, seal: this.ways.sealOn(next.way)?.name };
+    }
+    /** Whether a joint at its own pressure leaks: its own, one of its ways, or one between it and what last holds gas back. */
+    private leaksNow(c: ControlState): boolean {
+        for (const [name, f] of c.failed) {
+            if (!leaks.has(f)) continue;
+            if (name === this.view.name || name === this.suction || this.ways.bag.some(w => w.parts.includes(name))) return true;
+            if (this.ways.stack.some(w => w.ends === 'bag' && w.parts.includes(name) && headBehind(w, name) === 0)) return true;
+        }
+        return false;
+    }
+    /**
+     * What goes out of it and comes in besides what is pumped, once all that is known is in `coming`.
+     *
+     * @param coming  mol/s that come in less what is drawn
+     * @param crosses mol/s of oxygen that the separators let through at most, where it is drawn below what they hold
+     */
+    slope(m: Moment, coming: number, crosses: number, gases: Gases, out: Float64Array): void {
+        const { t, x, c } = m;
+        const pressure = this.pressure(m);
+        const gas = this.mixture(x);
+        let net = coming;
+        const take = (of: Mixture, flow: number) => {
+            net += flow;
+            out[at['bag-oxygen']] += flow * of.oxygen;
+            out[at['bag-nitrogen']] += flow * of.nitrogen;
+        };
+        if (this.leaksNow(c)) {
+            const hole = Math.PI / 4 * LEAK ** 2;
+            if (pressure > 0) {
+                const flow = smallHoleFlow(hole, SHARP, pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t));
+                take(gas, -flow);
+                gases.intoRoom(gas, flow, out);
+            } else if (pressure < 0) take(AIR, smallHoleFlow(hole, SHARP, -pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t)));
+        }
+        if (net > 0) {
+            if (this.overflow && this.overfull(m) >= 0) {
+                if (this.overflow === 'room') gases.intoRoom(gas, net, out);
+                else gases.outdoors(gas, net, out);
+                take(gas, -net);
+            }
+            const way = net > 0 ? this.outlet(pressure, c) : undefined;
+            if (way) {
+                const goes = Math.min(net, way.most);
+                take(gas, -goes);
+                if (this.ways.escapes(way.way, c)) gases.intoRoom(gas, goes, out);
+                else gases.outdoors(gas, goes, out);
+            }
+        } else if (net < 0) {
+            const way = this.inlet(pressure, c);
+            if (way) take(AIR, Math.min(-net, way.most));
+            if (net < 0 && crosses > 0) take({ oxygen: 1, nitrogen: 0 }, Math.min(-net, crosses));
+        }
+        if (this.isBurst(c)) {
+            // It stands open to the room: what comes goes out there, what is drawn is air.
+            if (net > 0) {
+                gases.intoRoom(gas, net, out);
+                take(gas, -net);
+            } else take(AIR, -net);
+        }
+        out[at.bag] += net;
+    }
+    sensor(v: View, what: string): Sensor | undefined {
+        if (v.name !== this.view.name) return undefined;
+        if (what === 'volume') return m => this.held(m);
+        if (what === 'pressure' || what === 'head') return m => this.pressure(m);
+        if (what === 'oxygen') return m => this.mixture(m.x).oxygen;
+        return undefined;
+    }
+    followsFailure(what: string): boolean {
+        return what !== 'tilts';
+    }
+}
