@@ -47,6 +47,9 @@ describe('imports', () => {
     it('runs know quantities, and nothing of what is told about them', () => {
         expect(offending((from, to) => from === 'language/run' && ['language/rules', 'language/reference', 'language/what-if'].includes(to))).toEqual([]);
     });
+    it('nothing below pictures and pages knows them', () => {
+        expect(offending((from, to) => to === 'language/seeing' && from.startsWith('language/') && from !== 'language/seeing' && from !== 'language/index.ts')).toEqual([]);
+    });
     it('editor and command do not know each other', () => {
         expect(offending((from, to) => (from === 'server/editor' && to === 'server/command') || (from === 'server/command' && to === 'server/editor'))).toEqual([]);
     });
