@@ -107,7 +107,9 @@ export function faultsOf(workings: Workings, plant: Plant): { readonly faults: F
 function dayWith(workings: Workings, lasts: number, fault?: Fault): Scenario {
     const day = usualDay(workings, lasts);
     const hottest = workings.partsOf('site')[0]?.maybe('hottest') ?? NaN;
-    const acts = [...day.acts, ...(fault ? [{ t: FAILS_AT, part: fault.part, what: fault.what }] : [])].sort((a, b) => a.t - b.t);
+    // A flame that goes out must have burnt.
+    const lit = fault && workings.viewOf(fault.part)?.kind === 'burner' ? [{ t: 0, part: fault.part, what: 'lit' }] : [];
+    const acts = [...day.acts, ...lit, ...(fault ? [{ t: FAILS_AT, part: fault.part, what: fault.what }] : [])].sort((a, b) => a.t - b.t);
     return { ...day, weather: hottest === hottest ? () => hottest : day.weather, acts };
 }
 /** One fault by itself, with the whole run: for who wants to see it happen. */

@@ -16,13 +16,18 @@ import { Pump } from './of/pump.js';
 import { Room } from './of/room.js';
 import { Sides } from './of/sides.js';
 import { Store } from './of/store.js';
-import { at, states, type Moment, type Sensor } from './states.js';
+import { at, states, type Mixture, type Moment, type Sensor } from './states.js';
 import { OpenWays } from './ways.js';
 
 /** Of what is made by the stack, and of what the compressor delivers, as shares of what is expected. */
 export interface Pace {
     readonly made: number;
     readonly delivered: number;
+}
+/** What a user takes, mol/s, and from where. */
+export interface Draw {
+    readonly flow: number;
+    readonly from: 'store' | 'bag';
 }
 export const EXPECTED: Pace = { made: 1, delivered: 1 };
 /** What stands in the rig before a run begins, SI; what is not told is cold, flat, nearly empty, as charged as the text says. */
@@ -103,8 +108,8 @@ export class Plant {
         return this.sides.level(c, m, this.feeding.runs(m.c));
     }
 
-    /** How all states move. `draw`: what a user takes from the store, mol/s; `stalled`: the compressor stands still against pressure. */
-    slope(m: Moment, draw: number, stalled: boolean, out: Float64Array): void {
+    /** How all states move. `stalled`: the compressor stands still against pressure. */
+    slope(m: Moment, draw: Draw | undefined, stalled: boolean, out: Float64Array): void {
         out.fill(0);
         const made = this.made(m);
         this.warm(m, out);
@@ -112,22 +117,39 @@ export class Plant {
         out[at.made] = made;
         this.sides.slope(m, made, out);
         const coming = made > 0 ? this.fromStack(m, made, out) : 0;
-        const drawn = this.bag ? this.pumped(m, made, coming, stalled, out) : 0;
+        const drawn = this.bag ? this.pumped(m, made, coming - this.burnt(m, draw, out), stalled, out) : 0;
         this.dryer?.slope(made, drawn, out);
         this.pump?.slope(m, out);
         if (this.store) {
-            if (draw > 0) {
+            if (draw?.from === 'store') {
                 const gas = this.store.mixture(m);
-                this.store.take(gas, -draw, out);
-                if (this.flameOut(m.c)) this.gases.intoRoom(gas, draw, out);
-                else this.gases.toUser(gas, draw, out);
+                this.store.take(gas, -draw.flow, out);
+                this.used(m, gas, draw.flow, out);
             }
             this.store.slope(m, this.gases, this.store.inSun ? this.feeding.sun(m.t) : 0, out);
         }
         this.room?.slope(m, out);
     }
-    private flameOut(c: ControlState): boolean {
-        return [...c.failed].some(([n, f]) => f === 'goes out' && this.stack.other(n)?.kind === 'burner');
+    /** Burnt, or run out into the room where the flame is out. */
+    private used(m: Moment, gas: Mixture, flow: number, out: Float64Array): void {
+        if ([...m.c.failed].some(([n, f]) => f === 'goes out' && this.stack.other(n)?.kind === 'burner')) this.gases.intoRoom(gas, flow, out);
+        else this.gases.toUser(gas, flow, out);
+    }
+    /** mol/s that a burner takes out of the bag: less as the bag no longer presses. */
+    private burnt(m: Moment, draw: Draw | undefined, out: Float64Array): number {
+        const { bag } = this;
+        if (draw?.from !== 'bag' || !bag) return 0;
+        const flow = draw.flow * Math.min(1, Math.max(0, bag.own > 0 ? bag.pressure(m) / bag.own : 1));
+        const gas = bag.mixture(m.x);
+        out[at['bag-oxygen']] -= flow * gas.oxygen;
+        out[at['bag-nitrogen']] -= flow * gas.nitrogen;
+        this.used(m, gas, flow, out);
+        return flow;
+    }
+    /** Where a user gets its gas from; undefined where straight from the stack, or nowhere. */
+    feeds(user: string): Draw['from'] | undefined {
+        const behind = (part: string | undefined) => part !== undefined && this.stack.paths.after(part, 'hydrogen').includes(user);
+        return behind(this.store?.view.name) ? 'store' : behind(this.bag?.view.name) ? 'bag' : undefined;
     }
     /** Stack and lye as one body. */
     private warm(m: Moment, out: Float64Array): void {

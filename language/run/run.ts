@@ -4,16 +4,17 @@
  */
 import { ControlLines, nothingYet } from './control-lines.js';
 import { CannotRun } from './laws.js';
-import { Plant } from './plant.js';
+import { Plant, type Draw } from './plant.js';
 import { at, slight, states, type Moment, type StateName } from './states.js';
 import type { Side } from './ways.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
 import { follow } from './stepper.js';
-import { EMPTIED, hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
+import { EMPTIED, FLAT, hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';
 import { toSi } from '../units/unit.js';
+import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
 import { consequence, nameOfCause } from './tell.js';
 import { show } from '../units/format.js';
@@ -97,7 +98,7 @@ class Run {
     private inside = false;
     /** Pa on each side while it had a way out. */
     private readonly lastHead = { hydrogen: 0, oxygen: 0 };
-    private draw = 0;
+    private draw: Draw | undefined;
     private readonly events: Happened[] = [];
     private readonly hazards: Hazard[] = [];
     private readonly times: number[] = [];
@@ -177,7 +178,7 @@ class Run {
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const elapsed = stretch.hit.length || this.m.t < to ? [] : this.lines.elapsed(this.m.c, this.m.t);
             const cause = causes.map(w => w.tells!()).join('; ') || elapsed.map(({ device, point }) => (point ? nameOfCause([device.name], device, point) : `${device.name} runs out`)).join(', ');
-            if (causes.some(w => w.tells!() === EMPTIED)) this.draw = 0;
+            if (causes.some(w => [EMPTIED, FLAT].includes(w.tells!()))) this.draw = undefined;
             const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...elapsed.map(e => e.device.name)], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []), () => {
                 for (const { becomes, parts } of causes) {
                     if (becomes?.failure) this.m.c.failed.set(parts[0], becomes.failure);
@@ -220,19 +221,21 @@ class Run {
                 if (what === 'lost') this.m.c.lostFeeds.add(feed);
                 else this.m.c.lostFeeds.delete(feed);
             }
-        } else if (view?.kind === 'burner' && what.startsWith('draws')) this.draw = this.flowOf(what) ?? this.draw;
-        else if (view?.kind === 'burner' && what === 'lit') this.draw = view.maybe('flow', 0);
-        else if (view?.kind === 'burner' && (what === 'shut' || what === 'goes out')) this.draw = 0;
+        } else if (view?.kind === 'burner' && what.startsWith('draws')) this.draw = this.drawn(part, this.flowOf(what));
+        else if (view?.kind === 'burner' && what === 'lit') this.draw = this.drawn(part, view.maybe('flow', 0));
+        else if (view?.kind === 'burner' && what === 'shut') this.draw = undefined;
         else if (device && (what === 'pressed' || what === 'released')) {
             this.lines.press(part, what === 'pressed', this.m.c);
             if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.m.t + PUSHED, part, what: 'released' };
         } else if (what === TOPPED_UP) this.m.x[at.added] = this.m.x[at.water];
         else if (device && what === 'reset') this.lines.reset(part, this.m.c);
         else if (view?.part.kind?.events?.includes(what)) {
-            fails = () => void this.m.c.failed.set(part, what);
+            // What watches a flame shuts the gas when it is out; nothing else does.
+            const shuts = view.kind === 'burner' && (what === 'blocked' || (what === 'goes out' && watchesFlame(view)));
+            if (shuts) this.draw = undefined;
+            fails = () => void this.m.c.failed.set(part, shuts ? 'blocked' : what);
             if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.bag.burst(this.m, !!this.plant.room);
             if (part === this.plant.bag?.view.name && what === 'sticks') this.plant.bag.sticks(this.m);
-            if (what === 'blocked' && view.kind === 'burner') this.draw = 0;
         } else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
         this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released', [], fails);
         return release;
@@ -242,6 +245,10 @@ class Run {
         const named = new Set([...this.lines.devices.values()].map(d => d.feed));
         const first = this.workings.partsOf('feed')[0]?.name;
         return named.has(feed) && feed !== first ? [feed] : [feed, ''];
+    }
+    private drawn(user: string, flow: number | undefined): Draw | undefined {
+        const from = this.plant.feeds(user);
+        return from && flow !== undefined && flow > 0 ? { flow, from } : undefined;
     }
     private flowOf(what: string): number | undefined {
         const value = parseValue(what.replace(/^draws\s*/, '')).list[0]?.[0];
@@ -380,6 +387,9 @@ class Run {
         };
     }
 }
+/** Whether a burner has something that shuts its gas when the flame is out. */
+const watchesFlame = (burner: View) => !['none', undefined].includes(burner.word('flame-proof'));
+
 interface Followed extends Omit<Series, 'values'> {
     readonly value: (m: Moment, starts: number) => number;
 }

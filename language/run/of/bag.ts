@@ -1,6 +1,5 @@
 /** The bag or bell: what it holds and of which gases, how it presses, where it lets gas out and air in. */
 import { GAS_CONSTANT, MOLAR_MASS } from '../../physics/constants.js';
-import { smallHoleFlow } from '../../physics/flow.js';
 import { gasVolume } from '../../physics/gas-volume.js';
 import { idealGasDensity } from '../../physics/gases.js';
 import { headOfPart } from '../../quantities/heads.js';
@@ -9,7 +8,7 @@ import type { View } from '../../quantities/view.js';
 import type { ControlState } from '../control-lines.js';
 import { AIR, type Gases } from '../gases.js';
 import { at, type Mixture, type Moment, type Sensor } from '../states.js';
-import { headBehind, LEAK, leaks, SHARP, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
+import { headBehind, leakFlow, leaks, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
 
 /** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
 const DEAD_SHARE = 0.02;
@@ -140,12 +139,11 @@ export class Bag {
             out[at['bag-nitrogen']] += flow * of.nitrogen;
         };
         if (this.leaksNow(c)) {
-            const hole = Math.PI / 4 * LEAK ** 2;
             if (pressure > 0) {
-                const flow = smallHoleFlow(hole, SHARP, pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t));
+                const flow = leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t));
                 take(gas, -flow);
                 gases.intoRoom(gas, flow, out);
-            } else if (pressure < 0) take(AIR, smallHoleFlow(hole, SHARP, -pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t)));
+            } else if (pressure < 0) take(AIR, leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t)));
         }
         if (net > 0) {
             if (this.overflow && this.overfull(m) >= 0) {
