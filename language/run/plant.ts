@@ -15,7 +15,7 @@ import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
 import type { ControlState } from './control-lines.js';
 import { CannotRun, lawsOfCompressor, lawsOfStack, type CompressorLaws, type StackLaws } from './laws.js';
-import { blocks, costOf, opens, waysFrom, type Side, type Taken, type Way } from './ways.js';
+import { blocks, costOf, headBehind, opens, waysFrom, type Side, type Taken, type Way } from './ways.js';
 
 /** The states, in their order: K, mol, Pa, kg, J, s. A head counts only while that side has no way out; what was added moves by hand. */
 export const states = ['lye', 'bag', 'cylinder', 'room', 'hydrogen-head', 'oxygen-head', 'water', 'added', 'made', 'vented', 'escaped', 'relieved', 'used', 'trapped', 'stack-energy', 'compressor-energy', 'heat', 'lost', 'compressor-hours'] as const;
@@ -368,9 +368,13 @@ export class Plant {
                 out[at.trapped] += made;
             }
             else if (this.escapes(to.way, c)) this.intoRoom(out, made);
-            else if (to.way.ends === 'bag') intoBag += made;
-            else if (to.way.ends === 'user') out[at.used] += made;
-            else out[at.vented] += made;
+            else {
+                const loose = Math.min(made, this.looseBefore(to.way, t, x, c, kelvin));
+                this.intoRoom(out, loose);
+                if (to.way.ends === 'bag') intoBag += made - loose;
+                else if (to.way.ends === 'user') out[at.used] += made - loose;
+                else out[at.vented] += made - loose;
+            }
         }
         if (this.bag) {
             const pressure = this.bagPressure(t, x);
@@ -446,10 +450,22 @@ export class Plant {
         if (!(bore > 0)) return 0;
         return holeFlow(Math.PI / 4 * bore * bore, ROUNDED, this.cylinderPressure(t, x), this.air + pressure, this.weather(t), MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
     }
-    /** mol/s that leave the low side through a loose joint. */
+    /** mol/s that leave the bag, or what is open to it, through a loose joint. */
     private leaking(pressure: number, c: ControlState, kelvin: number): number {
-        const around = this.bag && [...c.failed].some(([name, f]) => f === 'leaks' && (name === this.bag!.view.name || this.stackWays.some(w => w.ends === 'bag' && w.parts.includes(name)) || this.bagWays.some(w => w.parts.includes(name))));
-        if (!around || !(pressure > 0)) return 0;
+        const around = this.bag && [...c.failed].some(([name, f]) => f === 'leaks' && (name === this.bag!.view.name || this.stackWays.some(w => w.ends === 'bag' && headBehind(w, name, c) === 0) || this.bagWays.some(w => w.parts.includes(name))));
+        return around ? this.throughJoint(pressure, kelvin) : 0;
+    }
+    /** mol/s that would leave through loose joints before liquid that the gas has still to pass: at its pressure, and nothing comes back to them. */
+    private looseBefore(way: Way, t: number, x: Float64Array, c: ControlState, kelvin: number): number {
+        let sum = 0;
+        for (const [name, failure] of c.failed) {
+            const behind = failure === 'leaks' ? headBehind(way, name, c) ?? 0 : 0;
+            if (behind > 0) sum += this.throughJoint(behind + (way.ends === 'bag' ? this.bagPressure(t, x) : 0), kelvin);
+        }
+        return sum;
+    }
+    private throughJoint(pressure: number, kelvin: number): number {
+        if (!(pressure > 0)) return 0;
         const density = idealGasDensity(MOLAR_MASS.hydrogen, kelvin, this.air);
         return smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, pressure, density) * density / MOLAR_MASS.hydrogen;
     }

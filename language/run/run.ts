@@ -261,7 +261,8 @@ class Run {
     /** Lets the control lines come to rest and tells what changed by it; a reason if they never do. */
     private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean, seals: readonly string[] = []): string | undefined {
         const { plant, state } = this;
-        const heads = { ...this.lastHead };
+        // What gathers on a side that shuts now begins at what its way had cost, and the contacts feel that at once.
+        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.shut.has(side)) this.x[at[`${side}-head`]] = this.lastHead[side];
         const before = new Map(state.on);
         const trippedBefore = new Set(state.tripped);
         const ran = plant.stackRuns(state);
@@ -277,7 +278,7 @@ class Run {
         const runs = plant.stackRuns(state);
         if (runs !== ran || this.t === 0) this.switched.push({ t: this.t, name: plant.stack.name, on: runs });
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
-        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, heads, acted));
+        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, acted));
         // What jumps with a switch is kept on both sides of it.
         if (moved.length) this.keep();
         const trips = moved.some(n => state.tripped.has(n) && !trippedBefore.has(n));
@@ -326,7 +327,7 @@ class Run {
      * Where the gases of the stack go now: by a seal, into the room, or nowhere.
      * @param acted  gets the seals that blow
      */
-    private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>, acted: string[]): string[] {
+    private waysOut(runs: boolean, acted: string[]): string[] {
         const told: string[] = [];
         for (const side of ['hydrogen', 'oxygen'] as const) {
             const way = runs ? this.plant.way(side, this.t, this.x, this.state)?.way : undefined;
@@ -342,9 +343,7 @@ class Run {
                 this.inside = inside;
             }
             const shut = this.plant.shut(side, this.t, this.x, this.state);
-            // What gathers begins at what the way had cost.
             if (shut && !this.shut.has(side)) {
-                this.x[at[`${side}-head`]] = heads[side];
                 this.shut.add(side);
                 told.push(`the ${side} has no way out: its pressure rises`);
             } else if (!shut) this.shut.delete(side);

@@ -37,6 +37,11 @@ export function costOf(stack: View, way: Way, c: ControlState): number | undefin
     }
     return head;
 }
+/** Pa that a way still costs behind one of its parts; undefined where that does not stand on it. */
+export function headBehind(way: Way, part: string, c: ControlState): number | undefined {
+    const i = way.parts.indexOf(part);
+    return i < 0 ? undefined : way.parts.slice(i + 1).reduce((sum, name, k) => sum + (empties.has(c.failed.get(name) ?? '') ? 0 : way.heads[i + 1 + k]), 0);
+}
 /**
  * Every way that a gas can take from the stack or the bag: to a bag, to whoever uses it, to a compressor, or out.
  * @param bag  name of the bag that a run follows

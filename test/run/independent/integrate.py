@@ -270,7 +270,7 @@ class Rig:
 
     def told(self):
         out = {name: float(self.y[i]) for name, i in I.items() if name != "oxygen"}
-        out["oxygen-head"] = float(self.oxygen_head(self.y)) if self.oxygen_shut is not None else 0.0
+        out["oxygen-head"] = float(self.oxygen_head(self.y))
         return out
 
 
