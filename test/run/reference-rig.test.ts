@@ -144,7 +144,7 @@ describe('the reference rig, one thing broken', () => {
             expect(r.hazards[0]).toMatchObject({ name: 'port-dry', part });
         }
     });
-    it('with the seals neither gets as far as that', () => {
+    it('a way out that is shut, with the seals: neither side gets as far as that', () => {
         for (const side of ['o2', 'h2'] as const) {
             // Within an hour the water that is used does not matter; over a day it does, and the level trips are there for it.
             for (const [lasts, already] of [[HOUR, blindLevels], [24 * HOUR, []]] as const) {
@@ -252,7 +252,7 @@ describe('the guards of the reference rig', () => {
         // Without it the lye ends under 75 °C, all that this stack bears.
         expect(without('hot-stack').map(x => x.outcome)).toEqual(['unseen', 'unseen', 'unseen', 'unseen']);
     });
-    it('the relief is what is left when both switches fail, the bag seal when the trip and the level trips do', () => {
+    it('the bag seal is what is left when switch, trip and level trips fail', () => {
         const bag = go({ lasts: HOUR, begins: { 'store-bag.volume': i.full + i.lines }, already: [{ part: 'bag-full', what: 'sticks broken' }, { part: 'bag-pause', what: 'sticks made' }, ...failing('bag-high'), ...blindLevels, { part: 'h2-seal', what: 'frozen' }] });
         expect(bag.events.flatMap(e => e.acted)).toContain('bag-seal');
         expect(bag.hazards.map(h => h.name)).not.toContain('bag-over-rating');
