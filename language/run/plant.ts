@@ -146,10 +146,12 @@ export class Plant {
         this.used(m, gas, flow, out);
         return flow;
     }
-    /** Where a user gets its gas from; undefined where straight from the stack, or nowhere. */
+    /** Where a user gets its gas from: the store where no path tells; undefined where straight from the stack, or nowhere. */
     feeds(user: string): Draw['from'] | undefined {
         const behind = (part: string | undefined) => part !== undefined && this.stack.paths.after(part, 'hydrogen').includes(user);
-        return behind(this.store?.view.name) ? 'store' : behind(this.bag?.view.name) ? 'bag' : undefined;
+        if (behind(this.store?.view.name)) return 'store';
+        if (behind(this.bag?.view.name)) return 'bag';
+        return this.store && !this.stack.paths.on('hydrogen').includes(user) ? 'store' : undefined;
     }
     /** Stack and lye as one body. */
     private warm(m: Moment, out: Float64Array): void {

@@ -263,7 +263,8 @@ class Run {
     private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean, seals: readonly string[] = [], change: () => void = () => {}): string | undefined {
         const { plant } = this;
         const state = this.m.c;
-        const heads = { ...this.lastHead };
+        // What gathers on a side that shuts now begins at what its way had cost, and the contacts feel that at once.
+        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.shut.has(side)) this.m.x[at[`${side}-head`]] = this.lastHead[side];
         const before = new Map(state.on);
         const trippedBefore = new Set(state.tripped);
         const ran = plant.feeding.runs(state);
@@ -281,7 +282,7 @@ class Run {
         if (runs !== ran || this.m.t === 0) this.switched.push({ t: this.m.t, name: plant.stack.name, on: runs });
         if (runs !== ran) this.stoppedAt = runs ? undefined : this.m.x[at.lye];
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
-        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, heads, acted));
+        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, acted));
         // What jumps with a switch is kept on both sides of it.
         if (moved.length) this.keep();
         const trips = moved.some(n => state.tripped.has(n) && !trippedBefore.has(n));
@@ -332,7 +333,7 @@ class Run {
      * Where the gases of the stack go now: by a seal, into the room, or nowhere.
      * @param acted  gets the seals that blow
      */
-    private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>, acted: string[]): string[] {
+    private waysOut(runs: boolean, acted: string[]): string[] {
         const told: string[] = [];
         for (const side of ['hydrogen', 'oxygen'] as const) {
             const way = runs ? this.plant.sides.way(side, this.m)?.way : undefined;
@@ -348,9 +349,7 @@ class Run {
                 this.inside = inside;
             }
             const shut = this.plant.sides.shut(side, this.m);
-            // What gathers begins at what the way had cost.
             if (shut && !this.shut.has(side)) {
-                this.m.x[at[`${side}-head`]] = heads[side];
                 this.shut.add(side);
                 told.push(`the ${side} has no way out: its pressure rises`);
             } else if (!shut) this.shut.delete(side);

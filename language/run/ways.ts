@@ -38,13 +38,8 @@ const shutters = new Set(['valve', 'check-valve', 'unloader']);
 /** Parts that let a little out, or air in, when they leak or were left open. */
 export const leaks = new Set(['leaks', 'left open']);
 
-/** Pa below which a loose joint passes gas as a crack does, in proportion. Own choice. */
-const CRACK = 5;
 /** m³/s through a loose joint. @param drop  Pa, above 0 @param density  kg/m³ of what passes */
-export function leakFlow(drop: number, density: number): number {
-    const hole = Math.PI / 4 * LEAK ** 2;
-    return drop > CRACK ? smallHoleFlow(hole, SHARP, drop, density) : smallHoleFlow(hole, SHARP, CRACK, density) * drop / CRACK;
-}
+export const leakFlow = (drop: number, density: number) => smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, drop, density);
 
 /** Pa along a way as things stand; undefined where it is shut. */
 export function costOf(stack: View, way: Way, c: ControlState): number | undefined {
@@ -58,9 +53,10 @@ export function costOf(stack: View, way: Way, c: ControlState): number | undefin
     }
     return head;
 }
-/** Pa that what stands behind a part on a way holds back. */
-export function headBehind(way: Way, part: string): number {
-    return way.heads.slice(way.parts.indexOf(part) + 1).reduce((sum, h) => sum + h, 0);
+/** Pa that a way still costs behind one of its parts. */
+export function headBehind(way: Way, part: string, c: ControlState): number {
+    const i = way.parts.indexOf(part);
+    return way.heads.reduce((sum, head, k) => (k > i && !empties.has(c.failed.get(way.parts[k]) ?? '') ? sum + head : sum), 0);
 }
 /**
  * Every way that a gas can take from the stack or the bag: to a bag, to whoever uses it, to a compressor, or out.

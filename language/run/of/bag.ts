@@ -13,6 +13,9 @@ import { headBehind, leakFlow, leaks, WIDE, type OpenWays, type Taken, type Way 
 /** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
 const DEAD_SHARE = 0.02;
 
+/** s in which a flat bag with a hole comes to the pressure of the air around it. Own choice. */
+const SETTLES = 20;
+
 export class Bag {
     readonly dead: number;
     /** Pa gauge while it is neither flat nor stretched. */
@@ -118,7 +121,7 @@ export class Bag {
         for (const [name, f] of c.failed) {
             if (!leaks.has(f)) continue;
             if (name === this.view.name || name === this.suction || this.ways.bag.some(w => w.parts.includes(name))) return true;
-            if (this.ways.stack.some(w => w.ends === 'bag' && w.parts.includes(name) && headBehind(w, name) === 0)) return true;
+            if (this.ways.stack.some(w => w.ends === 'bag' && w.parts.includes(name) && headBehind(w, name, c) === 0)) return true;
         }
         return false;
     }
@@ -139,11 +142,14 @@ export class Bag {
             out[at['bag-nitrogen']] += flow * of.nitrogen;
         };
         if (this.leaksNow(c)) {
+            const dense = this.air / (GAS_CONSTANT * this.around(t));
+            // A flat bag is at the pressure of the air within seconds; how it gets there matters to nobody, and would cost many small steps.
+            const over = (x[at.bag] - dense * this.dead) / SETTLES;
             if (pressure > 0) {
-                const flow = leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t));
+                const flow = Math.min(leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * dense, Math.max(0, over + Math.max(0, net)));
                 take(gas, -flow);
                 gases.intoRoom(gas, flow, out);
-            } else if (pressure < 0) take(AIR, leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t)));
+            } else if (pressure < 0) take(AIR, Math.min(leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * dense, Math.max(0, -over - Math.min(0, net))));
         }
         if (net > 0) {
             if (this.overflow && this.overfull(m) >= 0) {

@@ -159,7 +159,7 @@ export class Sides {
         let flow = 0;
         for (const [name, f] of m.c.failed) {
             if (!leaks.has(f) || !taken.way.parts.includes(name)) continue;
-            const behind = headBehind(taken.way, name);
+            const behind = headBehind(taken.way, name, m.c);
             const pressure = behind + (taken.way.ends === 'bag' ? this.bag!.pressure(m) : 0);
             if (!(behind > 0 && pressure > 0)) continue;
             const kelvin = this.around(m.t);
