@@ -261,6 +261,6 @@ describe('a burner', () => {
         const w = workingsOf();
         const r = run(w, standing(w, 12 * HOUR, [['store-bag.volume', 40e-3]], [{ t: 0, part: 'store-bag', what: 'leaks' }]));
         expect(r.final['bag-nitrogen']).toBeLessThan(1e-3);
-        expect(last(r, 'store-bag.pressure')).toBeCloseTo(0, 1);
+        expect(last(r, 'store-bag.pressure')).toBeCloseTo(0, 0);
     });
 });

@@ -101,7 +101,12 @@ describe('the reference rig, one thing broken', () => {
         expect(empty).toBeLessThan(hazard(drawn, 'drawn-empty'));
         expect(hazard(drawn, 'drawn-empty')).toBeLessThan(hazard(drawn, 'separators-pass'));
     });
-    it.todo('a bag-empty switch that never breaks: then the oxygen in what is pressed jumps (a run does not follow what the gases are made of)');
+    it('a bag-empty switch that never breaks: then the oxygen in what is pressed jumps', () => {
+        const jumps = hazard(drawn, 'oxygen-in-hydrogen', 'store-bag');
+        expect(jumps).toBeGreaterThan(hazard(drawn, 'separators-pass'));
+        // The space behind the switch is 1.5 L: the oxygen of the stack fills a twenty-fifth of it within seconds.
+        expect(jumps - hazard(drawn, 'separators-pass')).toBeLessThan(10);
+    });
     it('a check valve that lets through: the store into the bag, at the speed of sound through the bypass', () => {
         const k = 1.405;
         const through = (bore: number, gauge: number) => 0.8 * Math.PI / 4 * bore ** 2 * (gauge + i.air) * Math.sqrt(k / (R * i.kelvin * 2.016e-3)) * (2 / (k + 1)) ** ((k + 1) / (2 * (k - 1)));
@@ -112,11 +117,12 @@ describe('the reference rig, one thing broken', () => {
     });
     const rises = (pascal: number) => pascal * i.cylinder / (R * i.kelvin) / made;
     const welded = (...already: NonNullable<RunOptions['already']>[number][]) => go({ lasts: 2 * HOUR, begins: { 'cylinder.pressure': i.cutOff }, already: [{ part: 'compressor-contactor', what: 'sticks made' }, ...failing('suction-low', 'high-high'), ...blindLevels, ...already] });
-    it('a contactor that is welded: the store rises with what is made to its relief, or without it to a tenth over its rating', () => {
+    it('a contactor that is welded: the store rises with both gases to its relief, or without it to a tenth over its rating', () => {
         const r = welded();
-        near('relief', r.events.find(e => e.acted.includes('store-relief'))!.t, rises(i.rating - i.cutOff));
+        // Drawn below what the separators hold, the oxygen of the stack comes along: half as much again.
+        near('relief', r.events.find(e => e.acted.includes('store-relief'))!.t, rises(i.rating - i.cutOff) / 1.5);
         expect(r.hazards.some(h => h.name === 'cylinder-over-rating')).toBe(false);
-        near('tenth over', hazard(welded({ part: 'store-relief', what: 'sticks shut' }), 'cylinder-over-rating'), rises(1.1 * i.rating - i.cutOff));
+        near('tenth over', hazard(welded({ part: 'store-relief', what: 'sticks shut' }), 'cylinder-over-rating'), rises(1.1 * i.rating - i.cutOff) / 1.5);
     });
     it('a cut-off that never breaks: bagful by bagful to the relief, which then lets out what is made', () => {
         const r = go({ lasts: 24 * HOUR, begins: { 'cylinder.pressure': i.cutOff, 'store-bag.volume': i.full + i.lines }, already: [{ part: 'cut-off', what: 'sticks made' }, ...failing('high-high')] });
@@ -133,7 +139,10 @@ describe('the reference rig, one thing broken', () => {
         const r = go({ idle: true, lasts: 2 * HOUR, begins: { 'cylinder.pressure': i.cutOff }, weather: t => i.kelvin + 40 * Math.min(1, t / HOUR) });
         near('gauge', series(r, 'cylinder.pressure').at(-1)!, (i.cutOff + i.air) * (i.kelvin + 40) / i.kelvin - i.air);
     });
-    it.todo('a store warmed by the sun alone (a run has it at the warmth of the air around it)');
+    it('a store that stands in a warm place is as full as one whose room is warm', () => {
+        const r = go({ idle: true, lasts: 12 * HOUR, begins: { 'cylinder.pressure': i.cutOff }, acts: [{ t: 1, part: 'cylinder', what: 'warms' }] });
+        near('gauge', series(r, 'cylinder.pressure').at(-1)!, (i.cutOff + i.air) * (i.kelvin + 40) / i.kelvin - i.air);
+    });
     /** s until a shut side has pushed its lye down to the port: what the lye makes room for, and what the gas is pressed together by. */
     const toPort = (gas: number) => (i.area * i.port + i.area * (i.headspace + i.port) * 2 * i.port * i.lyeDensity * G / i.air) / gas;
     const shut = { o2: { t: 60, part: 'o2-vent', what: 'blocked' }, h2: { t: 60, part: 'h2-bubbler', what: 'blocked' } };
@@ -162,7 +171,22 @@ describe('the reference rig, one thing broken', () => {
         }
     });
     it.todo('a way out that is shut: then lye at the other outlet, then the mouth of the link bare (a run ends what it knows at the port)');
-    it.todo('hot gas that shrinks after a stop draws water back (a run does not follow the warmth of the gas in the columns)');
+    it('hot gas that shrinks after a stop draws the water of its bubbler back', () => {
+        const r = go({ lasts: 24 * HOUR, acts: [{ t: 1, part: 'emergency', what: 'pressed' }], changes: endless });
+        const told = r.events.find(e => /h2-bubbler/.test(e.cause) && /drawn back/.test(e.cause))!;
+        const lye = series(r, 'stack.temperature')[r.times.findIndex(t => t >= told.t)];
+        // From 50 °C, with 74 mbar of vapour over the lye (30 wt% at 50 °C): the gas is 1.47 kPa above the air at first and as much below it in the end.
+        const head = heads.hydrogen - i.own;
+        const vapour = (kelvin: number) => 7400 * Math.exp(-5200 * (1 / kelvin - 1 / i.holds));
+        const dry = (i.air + head - vapour(i.holds)) / i.holds;
+        let [low, high]: [number, number] = [i.kelvin, i.holds];
+        while (high - low > 1e-6) {
+            const middle = (low + high) / 2;
+            if (dry * middle + vapour(middle) - i.air < -head) low = middle;
+            else high = middle;
+        }
+        near('cooled by', i.holds - lye, i.holds - low);
+    });
     it('cooling that stops, on the hottest day and at 20 °C', () => {
         // The first closed form is at 25.2 V all the time. In a run the volts fall as the lye warms and more vapour carries heat off, so it takes longer: by what
         // the numbers at rest say of the heat at both ends, with a straight line between them, an exponential again.
@@ -206,14 +230,21 @@ describe('the reference rig, one thing broken', () => {
             near(`${what}: 4 %`, series(r, 'site.hydrogen').at(-1)!, 0.04);
         }
     });
-    it('with its fan the room goes to an even share by the dilution law, under a percent', () => {
+    it('with its fan the room stays under the dilution law, and its upper air goes to the share of what leaks in what the fan takes', () => {
         for (const hours of [0.5, 2, 8]) {
             const r = go({ lasts: hours * HOUR, acts: [{ t: 0, part: 'h2-hose', what: 'comes off' }], already: [...failing('gas-watch'), ...blindLevels], changes: endless });
-            near(`vented after ${hours} h`, series(r, 'site.hydrogen').at(-1)!, flow / i.vent * (1 - Math.exp(-hours * HOUR * i.vent / i.room)));
-            expect(r.hazards).toEqual([]);
+            // The fan draws from above, where most of it is: less stays than in a room that is stirred.
+            expect(series(r, 'site.hydrogen').at(-1)!).toBeLessThan(flow / i.vent * (1 - Math.exp(-hours * HOUR * i.vent / i.room)));
+            if (hours === 8) near('above', r.final['room-above'] * R * i.kelvin / i.air / (i.room / 3), flow / i.vent);
+            // Without the bubbler's head the levels part at once; the room stays below its limit.
+            expect(r.hazards.filter(h => h.part === 'site')).toEqual([]);
         }
     });
-    it.todo('oxygen that comes out indoors (a run does not follow the oxygen of the room)');
+    it('oxygen that comes out indoors: 23.5 % of the room by what is made', () => {
+        const r = go({ lasts: 20 * HOUR, acts: [still, { t: 0, part: 'o2-vent', what: 'comes off' }], already: blindLevels, changes: [...endless, ['vent o2-vent { place: outdoors-wall   bore: 16 mm }', 'tube o2-vent { bore: 16 mm }']] });
+        // Each litre of oxygen takes the place of a litre of air.
+        near('23.5 %', hazard(r, 'room-oxygen'), i.room / (flow / 2) * (0.235 - 0.2095) / (1 - 0.2095));
+    });
 });
 
 describe('closed forms of single laws', () => {
@@ -225,7 +256,8 @@ describe('closed forms of single laws', () => {
             const [from, to] = [10e5 + i.air, series(r, 'cylinder.pressure').at(-1)! + i.air];
             expect(to * (2 / (k + 1)) ** (k / (k - 1))).toBeGreaterThan(i.air);
             // An exponential of an ideal gas; hydrogen takes a little more room, so that there is less of it to go.
-            expect(Math.abs((Math.log(from / to) - 2 * SECOND_VIRIAL / (R * i.kelvin) * (from - to)) / (perSecond * lasts) - 1)).toBeLessThan(1e-3);
+            // The gas works as it leaves and cools its steel by a degree or two, which the exponential does not know.
+            expect(Math.abs((Math.log(from / to) - 2 * SECOND_VIRIAL / (R * i.kelvin) * (from - to)) / (perSecond * lasts) - 1)).toBeLessThan(0.02);
         }
     });
     it('lye cools to the room exponentially', () => {
@@ -245,7 +277,7 @@ describe('the guards of the reference rig', () => {
         const behind: Readonly<Record<string, readonly string[]>> = { 'h2-seal': ['h2-low'], 'o2-seal': ['o2-low'], 'bag-high': ['bag-seal', 'h2-low'], 'high-high': ['store-relief'] };
         for (const [name, by] of Object.entries(behind)) {
             expect(without(name).length, name).toBeGreaterThan(0);
-            expect([...new Set(without(name).map(x => x.caughtBy))].sort(), name).toEqual(by);
+            expect([...new Set(without(name).flatMap(x => (x.outcome === 'caught' ? [x.caughtBy] : [])))].sort(), name).toEqual(by);
         }
         // Second in line: nothing reaches them first. With those before them out of action they are what is left.
         for (const name of ['bag-seal', 'store-relief']) expect(without(name), name).toEqual([]);

@@ -104,11 +104,10 @@ export class Bag {
     private passes(way: Way): number {
         return (this.ways.sealOn(way)?.maybeQ('capacity', WIDE) ?? WIDE) * this.air / (GAS_CONSTANT * ROOM);
     }
-    /** The way by which air comes in at this pressure below that of the air, which a seal holds as far down as it is deep; and what it passes, mol/s. */
+    /** The way by which air comes in when it is drawn below the air around it: one that nothing holds. A seal with its water in it does: the water climbs in its pipe. */
     private inlet(pressure: number, c: ControlState): { readonly way: Way; readonly most: number } | undefined {
-        let best: Taken | undefined;
-        for (const taken of this.ways.now(c).bag) if (-pressure >= taken.head && -pressure > 0 && (!best || taken.head < best.head)) best = taken;
-        return best && { way: best.way, most: this.passes(best.way) };
+        const open = pressure < 0 ? this.ways.now(c).bag.find(taken => taken.head === 0) : undefined;
+        return open && { way: open.way, most: this.passes(open.way) };
     }
     /** Where it would let gas out next: Pa, and the seal that would blow; undefined where it has no such way. */
     opensAt(c: ControlState): { readonly head: number; readonly seal: string | undefined } | undefined {
