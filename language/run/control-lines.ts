@@ -91,7 +91,7 @@ function point(view: View, key: string): Point | undefined {
     return (side === 'above' || side === 'below') && value === value ? { side, value, lasts: view.maybe(`${key}.for`, 0) } : undefined;
 }
 function deviceOf(view: View, controls: Workings['controls']): Device {
-    const has = (key: string) => key in (view.part.kind?.properties ?? {});
+    const has = (key: string) => key in (view.declared?.properties ?? {});
     const list = (key: string) => (has(key) ? conditions(view, key) : []);
     return {
         view, kind: view.kind, name: view.name, senses: has('senses') ? controls.sensed(view) : undefined,
@@ -103,7 +103,7 @@ function deviceOf(view: View, controls: Workings['controls']): Device {
         openWhile: has('open-while') && view.names('open-while').length ? conditions(view, 'open-while') : undefined,
         openedBy: list('opened-by'), shutBy: list('shut-by'),
         follows: has('follows') ? view.names('follows')[0]?.split('.')[0] ?? view.word('follows') : undefined,
-        sort: view.word('sort'), time: has('time') ? view.maybe('time', 0) : 0,
+        sort: has('sort') ? view.word('sort') : undefined, time: has('time') ? view.maybe('time', 0) : 0,
         unpowered: has('if-unpowered') ? view.word('if-unpowered') : undefined, wireBreaks: has('if-wire-breaks') ? view.word('if-wire-breaks') : undefined,
         detached: has('if-detached') ? view.word('if-detached') : undefined,
         feed: has('fed-from') ? view.names('fed-from')[0] ?? view.word('fed-from') : undefined,
@@ -120,7 +120,7 @@ export class ControlLines {
     readonly unheard: { readonly device: string; readonly senses: string }[] = [];
 
     constructor(workings: Workings, private readonly sense: Sense) {
-        for (const view of workings.allViews()) if (followed.has(view.kind) && !view.part.pattern) this.devices.set(view.name, deviceOf(view, workings.controls));
+        for (const view of workings.allViews()) if (followed.has(view.kind) && !view.pattern) this.devices.set(view.name, deviceOf(view, workings.controls));
         for (const d of this.devices.values()) if (d.senses && sense(d.senses) === undefined) this.unheard.push({ device: d.name, senses: d.senses });
     }
     /** As things stand before anything has been started: contacts where what they sense puts them, nothing tripped, nothing latched. */
@@ -288,7 +288,7 @@ export class ControlLines {
     }
 }
 /** What a device with a failure shows, where it would show `is` in health and showed `was` before. */
-function failed(d: Device, failure: Failure, is: boolean, was: boolean): boolean {
+export function failed(d: Device, failure: Failure, is: boolean, was: boolean): boolean {
     const shows = (said: string | undefined) => (said === 'breaks' || said === 'trips' || said === 'stops' ? false : said === 'makes' ? true : guards.has(d.kind) || d.kind === 'stop-button' ? true : was);
     switch (failure) {
         case 'sticks made': case 'sticks open': case 'fails on': case 'left open': case 'fails to trip': return true;

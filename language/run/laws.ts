@@ -40,8 +40,7 @@ export interface StackLaws {
     readonly heat: Curve;
     readonly cooling: Curve;
 }
-/** @throws CannotRun where the stack makes nothing, or too little of it is known */
-export function lawsOfStack(stack: View): StackLaws {
+function solvableStack(stack: View) {
     const make = stack.model(tunedMake);
     const source = stack.model(sourceModel);
     const rest = stack.model(operatingPoint);
@@ -50,7 +49,20 @@ export function lawsOfStack(stack: View): StackLaws {
     const warmth = spaced(coldest, HOTTEST, Math.ceil((HOTTEST - coldest) / WARMTH_STEP) + 1);
     // The valve of the cooling is followed as the text says, not as the ramp that stands for it at rest.
     const always = make.cooler ? { ...make, cooler: { ...make.cooler, startsAt: -Infinity } } : make;
-    const points = warmth.map(T => remembered(always, source!, rest.room, T));
+    return { make, rest, warmth, solved: (T: number) => remembered(always, source!, rest.room, T) };
+}
+/** Solves the stack at one temperature after the other, with a pause after each; what asks for its laws next finds them solved. */
+export function* solveStackInSteps(stack: View): Generator<void, void> {
+    const { warmth, solved } = solvableStack(stack);
+    for (const T of warmth) {
+        solved(T);
+        yield;
+    }
+}
+/** @throws CannotRun where the stack makes nothing, or too little of it is known */
+export function lawsOfStack(stack: View): StackLaws {
+    const { make, rest, warmth, solved } = solvableStack(stack);
+    const points = warmth.map(solved);
     const flowing = (p: OperatingPoint) => p.current * (p.bypassEfficiency === p.bypassEfficiency ? Math.max(0, p.bypassEfficiency) : 0);
     // Crossover is kept as it is at rest: a percent or so of what is made.
     const each = stack.q('hydrogen-rate') / flowing(rest);

@@ -37,6 +37,8 @@ const ROUNDED = 0.8;
 export const RESEATS = 0.9;
 /** m³, gas space of a side without a described column. Common practice, no source. */
 const USUAL_SPACE = 0.5e-3;
+/** s in which a flat bag follows its leak. Really it is a second or so, which would make tens of thousands of steps of a day. Own choice. */
+const FLAT_FOLLOWS = 10;
 /** Pa and K at the least, beside which a state counts as reached. */
 const NOTHING = 1e-9;
 
@@ -73,6 +75,11 @@ export interface Pace {
     readonly delivered: number;
 }
 export const EXPECTED: Pace = { made: 1, delivered: 1 };
+/** Asked at each moment of a run, where nearly always nothing of the sort has failed. */
+function anyFails(c: ControlState, what: string): boolean {
+    for (const failure of c.failed.values()) if (failure === what) return true;
+    return false;
+}
 function overflowOf(bag: View): Bag['overflow'] {
     const to = bag.kind === 'gasometer' ? bag.word('overflow') : undefined;
     return to === 'outdoors' || to === 'room' ? to : undefined;
@@ -105,6 +112,7 @@ export class Plant {
     private readonly waterValves: readonly string[];
     private readonly sources: readonly string[];
     private readonly keptWays = new WeakMap<ControlState, { readonly turn: number; readonly hydrogen: readonly Taken[]; readonly oxygen: Taken | undefined; readonly bag: readonly Taken[] }>();
+    private readonly usualHeads: Partial<Record<Side, number>> = {};
     private lastStored = { moles: NaN, kelvin: NaN, pressure: NaN };
     private readonly sensors = new Map<string, Sensor>();
     private readonly constants = new Map<string, number | undefined>();
@@ -227,7 +235,7 @@ export class Plant {
         return levelShift(difference, this.lyeWeight / GRAVITY, c.area, other.area);
     }
     private usualHead(side: Side): number {
-        return this.constant(`${side} head`, () => this.stack.maybeQ(`${side}-head`)) ?? 0;
+        return (this.usualHeads[side] ??= this.stack.maybeQ(`${side}-head`, 0));
     }
     /** The way that a side's gas takes. */
     way(side: Side, t: number, x: Float64Array, c: ControlState): Taken | undefined {
@@ -268,7 +276,7 @@ export class Plant {
         return this.sources.every(s => c.on.get(s) ?? true);
     }
     cools(c: ControlState): boolean {
-        return !!this.laws.make.cooler && this.waterValves.every(v => c.on.get(v) !== false) && ![...c.failed].some(([n, f]) => f === 'water fails' && this.stack.other(n)?.kind === 'cooler');
+        return !!this.laws.make.cooler && this.waterValves.every(v => c.on.get(v) !== false) && !(anyFails(c, 'water fails') && [...c.failed].some(([n, f]) => f === 'water fails' && this.stack.other(n)?.kind === 'cooler'));
     }
     /** Where the gas of the stack goes: the open way that costs least. */
     stackWay(t: number, x: Float64Array, c: ControlState): Taken | undefined {
@@ -311,10 +319,10 @@ export class Plant {
         return best;
     }
     /** Where a bag would let gas out next: Pa, and the seal that would blow; undefined where it has no such way. */
-    bagOpens(c: ControlState): { readonly head: number; readonly seal: string | undefined } | undefined {
+    bagOpens(c: ControlState): { readonly head: number; readonly seal: string | undefined; readonly through: readonly string[] } | undefined {
         let next: Taken | undefined;
         for (const taken of this.openWays(c).bag) if (taken.head > 0 && (!next || taken.head < next.head)) next = taken;
-        return next && { head: next.head, seal: next.way.parts.find(n => this.stack.other(n)?.kind === 'seal') };
+        return next && { head: next.head, seal: next.way.parts.find(n => this.stack.other(n)?.kind === 'seal'), through: next.way.parts };
     }
     /** How much more than full a bag is, mol; below zero until then. */
     overfull(t: number, x: Float64Array): number {
@@ -386,7 +394,7 @@ export class Plant {
             const back = this.backFlow(t, x, c, pressure);
             intoBag += back;
             out[at.cylinder] -= back;
-            const hole = this.leaking(pressure, c, kelvin);
+            const hole = this.eased(this.leaking(pressure, c, kelvin), intoBag, pressure, x, kelvin);
             intoBag -= hole;
             this.intoRoom(out, hole);
             if (intoBag > 0 && this.bag.overflow && x[at.bag] >= this.bagLimits(kelvin).full) {
@@ -448,10 +456,19 @@ export class Plant {
     }
     /** mol/s that leave the low side through a loose joint. */
     private leaking(pressure: number, c: ControlState, kelvin: number): number {
+        if (!(pressure > 0) || !anyFails(c, 'leaks')) return 0;
         const around = this.bag && [...c.failed].some(([name, f]) => f === 'leaks' && (name === this.bag!.view.name || this.stackWays.some(w => w.ends === 'bag' && w.parts.includes(name)) || this.bagWays.some(w => w.parts.includes(name))));
-        if (!around || !(pressure > 0)) return 0;
+        if (!around) return 0;
         const density = idealGasDensity(MOLAR_MASS.hydrogen, kelvin, this.air);
         return smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, pressure, density) * density / MOLAR_MASS.hydrogen;
+    }
+
+    /** What leaks from a flat bag that is fed: it comes to rest where as much leaks as comes in, which goes with the root of the pressure; no faster than a run can follow. */
+    private eased(hole: number, intoBag: number, pressure: number, x: Float64Array, kelvin: number): number {
+        if (!(hole > 0) || !(intoBag > 0) || x[at.bag] >= this.bagLimits(kelvin).flat) return hole;
+        const off = pressure * (1 - (intoBag / hole) ** 2);
+        const fastest = Math.abs(off) * this.bag!.dead / (GAS_CONSTANT * kelvin * FLAT_FOLLOWS);
+        return intoBag + Math.sign(off) * Math.min(Math.abs(hole - intoBag), fastest);
     }
 
     // ---- what is sensed -------------------------------------------------------------------------------------------

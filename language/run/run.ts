@@ -5,9 +5,9 @@
 import { ControlLines, nothingYet, type ControlState, type Device, type Point } from './control-lines.js';
 import { CannotRun } from './laws.js';
 import { at, Plant, RESEATS, slight, states, type StateName } from './plant.js';
-import type { Side } from './ways.js';
+import type { Side, Way } from './ways.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
-import { follow, type Watched } from './stepper.js';
+import { follow, MOST_STEPS, type Stretch, type Watched } from './stepper.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
 import { LOWER_LIMIT } from '../physics/ventilation.js';
 import { parseValue } from '../values/parse-value.js';
@@ -21,8 +21,12 @@ import { show } from '../units/format.js';
 const RELATIVE = 1e-7;
 /** s */
 const LONGEST_STEP = 300;
+/** The same of a brief run while nothing runs and nothing is drawn: then all of it only dies away, and nothing comes and goes. */
+const LONGEST_AT_REST = 3600;
 const FIRST_STEP = 1;
 const MOST_EVENTS = 4000;
+/** Steps between two pauses: a millisecond or so. */
+const STEPS_AT_A_STRETCH = 30;
 /** Within so many seconds so many events are a chatter. */
 const CHATTER = { events: 40, within: 20 } as const;
 /** Pa below the air around it at which a low side counts as drawn empty. Common practice, no source. */
@@ -95,10 +99,14 @@ export interface RunResult {
     readonly switched: readonly { readonly t: number; readonly name: string; readonly on: boolean }[];
     /** Guards that tripped, in their order. */
     readonly tripped: readonly string[];
+    /** Parts that the gases of the stack, or of a bag that overflows, took their way through. */
+    readonly passed: ReadonlySet<string>;
 }
 export interface RunOptions {
-    /** Ends at the first hazard. */
-    readonly untilHazard?: boolean;
+    /** Ends at the first hazard of which this is true. */
+    readonly until?: (hazard: Hazard) => boolean;
+    /** Tells what happened and how it ended, and no series. For weather that stays as it is. */
+    readonly brief?: boolean;
     /** Failures that are there from the beginning: hidden ones. */
     readonly already?: readonly { readonly part: string; readonly what: string }[];
     /** What is taken as warm and running: lye as at rest, store half full. */
@@ -110,18 +118,33 @@ export interface RunOptions {
 }
 interface Watch {
     readonly value: Watched;
-    readonly tells: string | undefined;
+    /** Put into words only when it happens. */
+    readonly tells?: () => string;
     /** Told even where no contact moves by it. */
     readonly always?: boolean;
     /** The seal that blows by it. */
     readonly seal?: string;
-    readonly hazard?: Omit<Hazard, 't'>;
+    /** Parts that gas passes from then on. */
+    readonly through?: readonly string[];
+    readonly hazard?: Pick<Hazard, 'name' | 'part'> & { readonly words: () => string };
+    /** The store is empty by it. */
+    readonly empties?: boolean;
     readonly parts: readonly string[];
 }
 
 /** @throws CannotRun where too little is known */
 export function run(workings: Workings, scenario: Scenario, options: RunOptions = {}): RunResult {
-    return workings.unnoted(() => new Run(options.plant ?? new Plant(workings), workings, scenario, options).go());
+    return workings.unnoted(() => {
+        const steps = runInSteps(workings, scenario, options);
+        for (;;) {
+            const step = steps.next();
+            if (step.done) return step.value;
+        }
+    });
+}
+/** The same with a pause every millisecond or so. What it reads is noted as read by whoever asks for the next step. */
+export function* runInSteps(workings: Workings, scenario: Scenario, options: RunOptions = {}): Generator<void, RunResult> {
+    return yield* new Run(options.plant ?? new Plant(workings), workings, scenario, options).go();
 }
 
 class Run {
@@ -137,6 +160,7 @@ class Run {
     private inside = false;
     /** Pa on each side while it had a way out. */
     private readonly lastHead = { hydrogen: 0, oxygen: 0 };
+    private readonly lastWay: Partial<Record<Side, Way>> = {};
     private draw = 0;
     private readonly events: Happened[] = [];
     private readonly hazards: Hazard[] = [];
@@ -147,6 +171,7 @@ class Run {
     private readonly keptStarts: number[] = [];
     private readonly switched: { t: number; name: string; on: boolean }[] = [];
     private readonly tripped: string[] = [];
+    private readonly passed = new Set<string>();
     private starts = 0;
     private readonly start: Float64Array;
     private readonly notes: string[];
@@ -171,7 +196,7 @@ class Run {
         for (const { part, what } of options.already ?? []) this.state.failed.set(part, what);
         this.notes = [...plant.notes, ...scenario.notes, ...this.lines.unheard.map(u => `${u.device} senses ${u.senses}, which a run does not follow: it stays as it is.`)];
     }
-    go(): RunResult {
+    *go(): Generator<void, RunResult> {
         const acts = [...this.scenario.acts];
         this.keep();
         this.settle('at the start', 'note', [], true);
@@ -185,30 +210,43 @@ class Run {
             const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.state, this.t));
             const watches = this.watches();
             const slope = (t: number, x: Float64Array, out: Float64Array) => this.plant.slope(t, x, this.state, this.open, this.draw, this.stalled, out);
-            const stretch = follow(slope, this.t, to, this.x, watches.map(w => w.value), { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
-                this.t = t;
-                this.x = x;
-                this.keep();
-            });
-            this.t = stretch.t;
-            this.x = stretch.x;
-            if (stretch.stuck) {
+            const rests = this.options.brief && this.draw === 0 && !this.plant.stackRuns(this.state) && !this.plant.compressorRuns(this.state);
+            const accuracy = { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: rests ? LONGEST_AT_REST : LONGEST_STEP };
+            const values = watches.map(w => w.value);
+            let stretch: Stretch;
+            let first = FIRST_STEP;
+            for (let steps = 0; ; ) {
+                stretch = follow(slope, this.t, to, this.x, values, accuracy, first, (t, x) => {
+                    this.t = t;
+                    this.x = x;
+                    this.keep();
+                }, STEPS_AT_A_STRETCH);
+                this.t = stretch.t;
+                this.x = stretch.x;
+                steps += stretch.steps;
+                yield;
+                if (stretch.paused === undefined || steps > MOST_STEPS) break;
+                first = stretch.paused;
+            }
+            if (stretch.stuck || stretch.paused !== undefined) {
                 early = 'the steps became too small to go on: something changes without end';
                 break;
             }
             for (const i of stretch.hit) {
                 const { hazard } = watches[i];
                 if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) continue;
-                this.hazards.push({ t: this.t, ...hazard });
-                this.happened(hazard.words, [], 'hazard', [hazard.part]);
-                if (this.options.untilHazard) early = 'a hazard was reached';
+                const words = hazard.words();
+                this.hazards.push({ t: this.t, ...hazard, words });
+                this.happened(words, [], 'hazard', [hazard.part]);
             }
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const timers = stretch.hit.length || this.t < to ? [] : this.ranOut();
-            const cause = causes.map(w => w.tells!).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
-            if (causes.some(w => w.tells === EMPTIED)) this.draw = 0;
+            const cause = causes.map(w => w.tells!()).join('; ') || (timers.length ? `${timers.join(', ')} ${timers.length === 1 ? 'runs' : 'run'} out` : '');
+            if (causes.some(w => w.empties)) this.draw = 0;
+            for (const w of causes) for (const name of w.through ?? []) this.passed.add(name);
             const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...timers], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []));
-            if (unsettled) early = unsettled;
+            if (this.options.until && this.hazards.some(this.options.until)) early = 'a hazard was reached';
+            else if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
         }
@@ -239,7 +277,7 @@ class Run {
             if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.t + PUSHED, part, what: 'released' };
         } else if (what === TOPPED_UP) this.x[at.added] = this.x[at.water];
         else if (device && what === 'reset') this.lines.reset(part, this.state);
-        else if (view?.part.kind?.events?.includes(what)) {
+        else if (view?.declared?.events?.includes(what)) {
             this.state.failed.set(part, what);
             if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.burst(this.t, this.x);
         } else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
@@ -369,37 +407,38 @@ class Run {
     private watches(): Watch[] {
         const { plant, state } = this;
         const out: Watch[] = this.lines.watched(state).map(w => this.watchOf(w));
-        const hazard = (name: Hazard['name'], part: string, words: string, value: Watched) => out.push({ value, tells: undefined, hazard: { name, part, words }, parts: [part] });
+        const hazard = (name: Hazard['name'], part: string, words: () => string, value: Watched) => out.push({ value, hazard: { name, part, words }, parts: [part] });
         if (plant.bag) {
             const { view } = plant.bag;
             const rating = view.kind === 'bag' ? view.maybe('rating') : NaN;
-            if (rating === rating) hazard('bag-over-rating', view.name, `${view.name} is stretched to ${show(rating, 'kPa')}, all that it bears`, (t, x) => plant.bagPressure(t, x) - rating);
-            hazard('drawn-empty', view.name, `${view.name} is drawn empty: ${show(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, (t, x) => DRAWN_EMPTY - plant.bagPressure(t, x));
-            if (plant.bag.overflow) out.push({ value: (t, x) => plant.overfull(t, x), tells: `${view.name} stands at its top: gas leaves under its rim, ${plant.bag.overflow === 'room' ? 'into the room' : 'outdoors'}`, always: true, parts: [view.name] });
+            if (rating === rating) hazard('bag-over-rating', view.name, () => `${view.name} is stretched to ${show(rating, 'kPa')}, all that it bears`, (t, x) => plant.bagPressure(t, x) - rating);
+            hazard('drawn-empty', view.name, () => `${view.name} is drawn empty: ${show(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, (t, x) => DRAWN_EMPTY - plant.bagPressure(t, x));
+            const { overflow } = plant.bag;
+            if (overflow) out.push({ value: (t, x) => plant.overfull(t, x), tells: () => `${view.name} stands at its top: gas leaves under its rim, ${overflow === 'room' ? 'into the room' : 'outdoors'}`, always: true, parts: [view.name] });
             const opens = plant.bagOpens(state);
-            if (opens) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens.head, tells: `${view.name} is full: gas leaves through ${opens.seal ?? 'its way out'}`, always: true, seal: opens.seal, parts: [view.name] });
+            if (opens) out.push({ value: (t, x) => plant.bagPressure(t, x) - opens.head, tells: () => `${view.name} is full: gas leaves through ${opens.seal ?? 'its way out'}`, always: true, seal: opens.seal, through: opens.through, parts: [view.name] });
         }
         if (plant.cylinder) {
             const { view, rating } = plant.cylinder;
             const gauge = (t: number, x: Float64Array) => plant.cylinderPressure(t, x) - plant.air;
-            if (rating > 0) hazard('cylinder-over-rating', view.name, `${view.name} stands at ${show(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
-            if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: EMPTIED, always: true, parts: [view.name] });
+            if (rating > 0) hazard('cylinder-over-rating', view.name, () => `${view.name} stands at ${show(OVER_RATING * rating, 'bar')}, a tenth over its rating`, (t, x) => gauge(t, x) - OVER_RATING * rating);
+            if (this.draw > 0) out.push({ value: (t, x) => EMPTY - gauge(t, x), tells: () => EMPTIED, empties: true, always: true, parts: [view.name] });
             for (const r of plant.reliefs) {
                 const failed = state.failed.get(r.name);
                 if (failed === 'sticks shut' || failed === 'sticks open') continue;
-                out.push(this.open.has(r.name) ? { value: (t, x) => RESEATS * r.set - gauge(t, x), tells: '', parts: [r.name] } : { value: (t, x) => gauge(t, x) - r.set, tells: '', parts: [r.name] });
+                out.push(this.open.has(r.name) ? { value: (t, x) => RESEATS * r.set - gauge(t, x), parts: [r.name] } : { value: (t, x) => gauge(t, x) - r.set, parts: [r.name] });
             }
         }
         const most = plant.stack.maybe('max-temperature');
         const limit = Math.min(most === most ? most : BOILS, BOILS);
-        hazard('too-hot', plant.stack.name, `the lye is at ${show(limit, '°C')}${limit < BOILS ? ', all that the stack bears' : ' and boils'}`, (_, x) => x[at.lye] - limit);
+        hazard('too-hot', plant.stack.name, () => `the lye is at ${show(limit, '°C')}${limit < BOILS ? ', all that the stack bears' : ' and boils'}`, (_, x) => x[at.lye] - limit);
         for (const c of plant.columns) {
             const port = c.view.maybe('return-port');
-            if (port === port) hazard('port-dry', c.view.name, `the lye in ${c.view.name} is down to its return port: gas goes down with it`, (t, x) => c.level - port - plant.level(c, t, x, state));
+            if (port === port) hazard('port-dry', c.view.name, () => `the lye in ${c.view.name} is down to its return port: gas goes down with it`, (t, x) => c.level - port - plant.level(c, t, x, state));
         }
         const holds = plant.stack.maybeQ('bubble-point');
-        if (holds === holds) hazard('separators-pass', plant.stack.name, `the separators are pressed by ${show(holds, 'kPa')}: gas breaks through them`, (t, x) => Math.abs(plant.sideHead('hydrogen', t, x, state) - plant.sideHead('oxygen', t, x, state)) - holds);
-        if (plant.hasRoom) hazard('room-hydrogen', 'site', `the air of the room holds ${show(ROOM_LIMIT, '%')} hydrogen, evenly mixed; at the ceiling it is more`, (t, x) => plant.roomShare(t, x) - ROOM_LIMIT);
+        if (holds === holds) hazard('separators-pass', plant.stack.name, () => `the separators are pressed by ${show(holds, 'kPa')}: gas breaks through them`, (t, x) => Math.abs(plant.sideHead('hydrogen', t, x, state) - plant.sideHead('oxygen', t, x, state)) - holds);
+        if (plant.hasRoom) hazard('room-hydrogen', 'site', () => `the air of the room holds ${show(ROOM_LIMIT, '%')} hydrogen, evenly mixed; at the ceiling it is more`, (t, x) => plant.roomShare(t, x) - ROOM_LIMIT);
         return out;
     }
     private watchOf({ device, point, of }: { device: Device; point: Point; of: string }): Watch {
@@ -409,14 +448,21 @@ class Run {
                 const value = this.plant.sensed(of, t, x, this.state);
                 return value === undefined ? -1 : sign * (value - point.value);
             },
-            tells: nameOfCause([device.name], device, point), parts: [device.name],
+            tells: () => nameOfCause([device.name], device, point), parts: [device.name],
         };
     }
 
     // ---- what is kept -------------------------------------------------------------------------------------------
 
     private keep(): void {
-        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.plant.shut(side, this.t, this.x, this.state)) this.lastHead[side] = this.plant.sideHead(side, this.t, this.x, this.state);
+        for (const side of ['hydrogen', 'oxygen'] as const) {
+            if (!this.plant.shut(side, this.t, this.x, this.state)) this.lastHead[side] = this.plant.sideHead(side, this.t, this.x, this.state);
+            const way = this.plant.way(side, this.t, this.x, this.state)?.way;
+            if (!way || way === this.lastWay[side]) continue;
+            this.lastWay[side] = way;
+            for (const name of way.parts) this.passed.add(name);
+        }
+        if (this.options.brief) return;
         this.times.push(this.t);
         this.kept.push(this.x.slice());
         this.keptCurrent.push(this.plant.sensed(`${this.plant.stack.name}.current`, this.t, this.x, this.state) ?? 0);
@@ -442,7 +488,7 @@ class Run {
         return {
             scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts,
             final: Object.fromEntries(states.map((s, i) => [s, x[i]])) as Record<StateName, number>,
-            ended: { t: this.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
+            ended: { t: this.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched, passed: this.passed,
         };
     }
 }
