@@ -60,11 +60,12 @@ describe('faults', () => {
         for (const f of lost) expect(f.escaped!).toBeLessThan(24 * HOUR * q(w, 'stack.hydrogen-rate') * 1.05 + 40);
         expect(lost.length + found.faults.filter(f => f.hazard?.name === 'room-hydrogen').length).toBeGreaterThan(0);
     });
-    it('pauses after each run, and can be left at any time', () => {
+    it('pauses again and again, and can be left at any time', () => {
         const runs = faultRuns(w, HOUR);
-        const first = runs.next();
-        expect(first).toEqual({ done: false, value: { done: 0, of: found.faults.length } });
-        expect(runs.next().value).toMatchObject({ done: 1 });
+        expect(runs.next()).toMatchObject({ done: false, value: { done: 0 } });
+        let step = runs.next();
+        while (!step.done && step.value.done < 1) step = runs.next();
+        expect(step.value).toEqual({ done: 1, of: found.faults.length });
         runs.return(undefined as never);
         expect(runs.next().done).toBe(true);
     });
