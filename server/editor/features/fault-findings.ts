@@ -52,6 +52,10 @@ export class FaultWatch {
         // A server with nothing else to do may end; in a browser a timer is a number.
         if (typeof this.timer === 'object') this.timer.unref?.();
     }
+    /** Whether something is being run. */
+    get busy(): boolean {
+        return this.running;
+    }
     stop(): void {
         this.ended = true;
         clearTimeout(this.timer);
