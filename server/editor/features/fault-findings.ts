@@ -10,7 +10,7 @@ import type { House } from '../house.js';
 /** ms without an edit after which one thing is broken after the other. */
 const QUIET = 2500;
 /** ms at a stretch, and of rest between two: a key that is pressed meanwhile waits no longer than a stretch. */
-const STRETCH = 3;
+const STRETCH = 2;
 const REST = 1;
 /** ms after which it is told that something is being worked out: what is over sooner would only flicker. */
 const TELL_AFTER = 500;
