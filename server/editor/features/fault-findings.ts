@@ -15,6 +15,8 @@ const REST = 1;
 /** ms after which it is told that something is being worked out: what is over sooner would only flicker. */
 const TELL_AFTER = 500;
 const TELL_EACH = 300;
+/** Turns of the event loop after a rest, in which what has arrived is answered. */
+const TURNS = 4;
 /** ms between two looks whether whoever asked is done. */
 const LOOK_EACH = 50;
 
@@ -32,6 +34,12 @@ export default faultFindings;
 
 type Progress = WorkDoneProgressReporter & Partial<Pick<WorkDoneProgressServerReporter, 'token'>>;
 const sleep = (ms: number) => new Promise<void>(resolve => setTimeout(resolve, ms));
+/** A turn of the event loop. What a client asks takes several of them, from the bytes to the answer; a browser hands each message over in one. */
+const turn = () => (typeof setImmediate === 'function' ? new Promise<void>(resolve => void setImmediate(resolve)) : Promise.resolve());
+async function rest(ms: number): Promise<void> {
+    await sleep(ms);
+    for (let i = 0; i < TURNS; i++) await turn();
+}
 
 export class FaultWatch {
     private timer: ReturnType<typeof setTimeout> | undefined;
@@ -110,15 +118,15 @@ export class FaultWatch {
                         }, () => {});
                     }
                 }
-                do await sleep(this.house.faultsAsked ? LOOK_EACH : REST);
+                do await rest(this.house.faultsAsked ? LOOK_EACH : REST);
                 while (this.house.faultsAsked && !this.ended);
                 if (shown?.token?.isCancellationRequested) this.leftOut.add(analysis);
                 if (this.ended || this.leftOut.has(analysis) || !this.house.isNow(analysis) || !this.house.settings.faults) return;
                 since = Date.now();
             }
         } catch (error) {
-            if (!(error instanceof CannotRun)) throw error;
             this.leftOut.add(analysis);
+            if (!(error instanceof CannotRun)) throw error;
         } finally {
             over = true;
             shown?.done();
