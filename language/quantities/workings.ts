@@ -221,6 +221,10 @@ export class Workings {
     noteCell(which: 'controls' | 'whole'): void {
         if (this.reads) this.noteRead(this.memory![which]);
     }
+    /** Notes that it counted that a part is there, and of which kind. */
+    notePresence(part: Part): void {
+        if (this.reads) this.noteRead(this.memory!.record(part.name).presence);
+    }
     /** Notes that the block of a part was looked into. */
     noteText(part: Part): void {
         if (this.reads) this.noteRead(this.memory!.record(part.name).text);
@@ -262,7 +266,8 @@ export class Workings {
     }
     private noteAir(): void {
         const site = this.partsOf('site')[0];
-        if (site) for (const key of ['air-pressure', 'altitude']) this.given(site.part, key);
+        const part = site && this.rig.parts.get(site.name);
+        if (part) for (const key of ['air-pressure', 'altitude']) this.given(part, key);
     }
 
     // ---- given values -------------------------------------------------------------------------------------------

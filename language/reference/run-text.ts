@@ -1,8 +1,9 @@
 /** A run and its faults as lines of text: what happened by the clock, how it stands at the end, what hurts most. */
 import { duration, show } from '../units/format.js';
 import type { Happened, RunResult } from '../run/run.js';
-import type { FaultResult, Faults } from '../run/faults.js';
+import type { FaultResult, Faults, HiddenResult } from '../run/faults.js';
 import { DAY } from '../run/scenario.js';
+import { trialOf } from '../rules/test-intervals.js';
 import type { Held } from '../run/expectations.js';
 import type { Workings } from '../quantities/workings.js';
 
@@ -71,6 +72,8 @@ export function outcomeText(f: FaultResult): string {
 const sooner = (f: FaultResult) => (f.earliest !== undefined && f.earliest < 0.95 * f.hazard!.t ? ` (${duration(f.earliest)} at the earliest)` : '');
 const when = (t: number) => (t < 1 ? 'at once' : `after ${duration(t)}`);
 
+/** A hazard that is reached on the hottest day with nothing broken, in a line each. What breaks is then told only where it does otherwise. */
+export const healthyHazards = (found: Faults): string[] => found.healthy.hazards.map(h => `With nothing broken, ${when(h.t)}: ${h.words}`);
 /** Faults in groups, each with what stands over it. */
 export function faultGroups(found: Faults): { readonly title: string; readonly faults: readonly FaultResult[] }[] {
     return [
@@ -80,6 +83,25 @@ export function faultGroups(found: Faults): { readonly title: string; readonly f
         { title: 'No hazard is reached within the time; the rig stops, or goes on otherwise', faults: found.faults.filter(f => f.outcome === 'stops') },
         { title: 'Nothing shows: only a test would find it', faults: found.faults.filter(f => f.outcome === 'unseen') },
     ].filter(g => g.faults.length);
+}
+/** Second failures that are told by name. */
+const MOST_SECONDS = 3;
+/** Over what hidden failures lead to. */
+export const HIDDEN_TITLE = 'A failure that nothing shows, and a second one, reach a hazard';
+/** 'main sticks made, then bag-full sticks made: after 13 min: …'. */
+export function hiddenText(h: HiddenResult): string {
+    const [{ fault, hazard }, ...others] = h.seconds;
+    const more = others.slice(0, MOST_SECONDS).map(s => `${s.fault.part} ${s.fault.what} (${when(s.hazard.t)})`);
+    if (others.length > MOST_SECONDS) more.push(`${others.length - MOST_SECONDS} more`);
+    const also = more.length ? `; also beside ${more.length > 1 ? `${more.slice(0, -1).join(', ')} and ${more.at(-1)}` : more[0]}` : '';
+    return `${h.part} ${h.ways.join(' or ')}, then ${fault.part} ${fault.what}: ${when(hazard.t)}: ${hazard.words}${also}`;
+}
+/** Said with what the guards are good for. */
+export const GUARDS_TESTED = `Nothing shows that a guard is out of action until it is tested; usual: trips each ${trialOf('trip').each}, sensors each ${trialOf('detector').each}, relief valves each ${trialOf('relief-valve').each}, seals each ${trialOf('seal').each}.`;
+/** What finds such a failure, and how often that is usually done. */
+export function trialText(h: HiddenResult, kind: string): string {
+    const { each, how } = trialOf(kind);
+    return `Nothing shows the first; only a test finds it. Usual, each ${each}: ${how}.`;
 }
 /** What a guard is good for, in a sentence; undefined where no failure that was tried needs it. */
 export function guardText(g: Faults['guards'][number]): string {

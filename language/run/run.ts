@@ -6,10 +6,10 @@ import { ControlLines, nothingYet } from './control-lines.js';
 import { CannotRun } from './laws.js';
 import { Plant, type Draw } from './plant.js';
 import { at, slight, states, type Moment, type StateName } from './states.js';
-import type { Side } from './ways.js';
+import type { Side, Way } from './ways.js';
 import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
-import { follow } from './stepper.js';
-import { EMPTIED, FLAT, hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
+import { follow, MOST_STEPS, type Stretch } from './stepper.js';
+import { hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';
@@ -23,8 +23,12 @@ import { show } from '../units/format.js';
 const RELATIVE = 1e-7;
 /** s */
 const LONGEST_STEP = 300;
+/** The same of a brief run while nothing runs, shines or is drawn: then all of it only dies away, and nothing comes and goes. */
+const LONGEST_AT_REST = 3600;
 const FIRST_STEP = 1;
 const MOST_EVENTS = 4000;
+/** Steps between two pauses: a millisecond or so. */
+const STEPS_AT_A_STRETCH = 30;
 /** Within so many seconds so many events are a chatter. */
 const CHATTER = { events: 40, within: 20 } as const;
 /** Why a run that looks for hazards ends. */
@@ -68,10 +72,14 @@ export interface RunResult {
     readonly switched: readonly { readonly t: number; readonly name: string; readonly on: boolean }[];
     /** Guards that tripped, in their order. */
     readonly tripped: readonly string[];
+    /** Parts that the gases of the stack, or of a bag that overflows, took their way through. */
+    readonly passed: ReadonlySet<string>;
 }
 export interface RunOptions {
-    /** Ends at the first hazard. */
-    readonly untilHazard?: boolean;
+    /** Ends at the first hazard of which this is true. */
+    readonly until?: (hazard: Hazard) => boolean;
+    /** Tells what happened and how it ended, and no series. For weather that stays as it is. */
+    readonly brief?: boolean;
     /** Failures that are there from the beginning: hidden ones. */
     readonly already?: readonly { readonly part: string; readonly what: string }[];
     /** What is taken as warm and running: lye as at rest, store half full. */
@@ -83,7 +91,17 @@ export interface RunOptions {
 }
 /** @throws CannotRun where too little is known */
 export function run(workings: Workings, scenario: Scenario, options: RunOptions = {}): RunResult {
-    return workings.unnoted(() => new Run(options.plant ?? new Plant(workings), workings, scenario, options).go());
+    return workings.unnoted(() => {
+        const steps = runInSteps(workings, scenario, options);
+        for (;;) {
+            const step = steps.next();
+            if (step.done) return step.value;
+        }
+    });
+}
+/** The same with a pause every millisecond or so. What it reads is noted as read by whoever asks for the next step. */
+export function* runInSteps(workings: Workings, scenario: Scenario, options: RunOptions = {}): Generator<void, RunResult> {
+    return yield* new Run(options.plant ?? new Plant(workings), workings, scenario, options).go();
 }
 
 class Run {
@@ -106,6 +124,8 @@ class Run {
     private readonly followed: readonly Followed[];
     private readonly switched: { t: number; name: string; on: boolean }[] = [];
     private readonly tripped: string[] = [];
+    private readonly passed = new Set<string>();
+    private readonly lastWay: Partial<Record<Side, Way>> = {};
     private starts = 0;
     private readonly start: Float64Array;
     private readonly notes: string[];
@@ -135,7 +155,7 @@ class Run {
         for (const { part, what } of options.already ?? []) this.m.c.failed.set(part, what);
         this.notes = [...plant.notes, ...scenario.notes, ...this.lines.unheard.map(u => `${u.device} senses ${u.senses}, which a run does not follow: it stays as it is.`)];
     }
-    go(): RunResult {
+    *go(): Generator<void, RunResult> {
         const acts = [...this.scenario.acts];
         this.keep();
         this.settle('at the start', 'note', [], true);
@@ -149,7 +169,7 @@ class Run {
             const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.m.c, this.m.t));
             const watches = watchesOf(this.plant, this.lines, { state: this.m.c, draw: this.draw, made: this.plant.made(this.m), stoppedAt: this.stoppedAt });
             this.alreadyThere(watches);
-            if (this.hazards.length && this.options.untilHazard) {
+            if (this.found) {
                 early = REACHED;
                 break;
             }
@@ -161,47 +181,63 @@ class Run {
                 return looked;
             };
             const slope = (t: number, x: Float64Array, out: Float64Array) => this.plant.slope(seen(t, x), this.draw, this.stalled, out);
-            const stretch = follow(slope, this.m.t, to, this.m.x, watches.map(w => (t: number, x: Float64Array) => w.value(seen(t, x))), { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
-                this.m.t = t;
-                this.m.x = x;
-                this.keep();
-            });
-            this.m.t = stretch.t;
-            this.m.x = stretch.x;
-            if (stretch.stuck) {
+            const rests = this.options.brief && !this.draw && !this.plant.feeding.panels && !this.plant.feeding.runs(this.m.c) && !this.plant.pump?.runs(this.m.c);
+            const accuracy = { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: rests ? LONGEST_AT_REST : LONGEST_STEP };
+            const values = watches.map(w => (t: number, x: Float64Array) => w.value(seen(t, x)));
+            let stretch: Stretch;
+            let first = FIRST_STEP;
+            for (let steps = 0; ; ) {
+                stretch = follow(slope, this.m.t, to, this.m.x, values, accuracy, first, (t, x) => {
+                    this.m.t = t;
+                    this.m.x = x;
+                    this.keep();
+                }, STEPS_AT_A_STRETCH);
+                this.m.t = stretch.t;
+                this.m.x = stretch.x;
+                steps += stretch.steps;
+                yield;
+                if (stretch.paused === undefined || steps > MOST_STEPS) break;
+                first = stretch.paused;
+            }
+            if (stretch.stuck || stretch.paused !== undefined) {
                 early = 'the steps became too small to go on: something changes without end';
                 break;
             }
             for (const i of stretch.hit) {
-                if (this.reached(watches[i]) && this.options.untilHazard) early = REACHED;
+                this.reached(watches[i]);
             }
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const elapsed = stretch.hit.length || this.m.t < to ? [] : this.lines.elapsed(this.m.c, this.m.t);
             const cause = causes.map(w => w.tells!()).join('; ') || elapsed.map(({ device, point }) => (point ? nameOfCause([device.name], device, point) : `${device.name} runs out`)).join(', ');
-            if (causes.some(w => [EMPTIED, FLAT].includes(w.tells!()))) this.draw = undefined;
+            if (causes.some(w => w.ends)) this.draw = undefined;
+            for (const w of causes) for (const name of w.through ?? []) this.passed.add(name);
             const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...elapsed.map(e => e.device.name)], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []), () => {
                 for (const { becomes, parts } of causes) {
                     if (becomes?.failure) this.m.c.failed.set(parts[0], becomes.failure);
                     else if (becomes) this.m.c.failed.delete(parts[0]);
                 }
             });
-            if (unsettled) early = unsettled;
+            if (this.found) early = REACHED;
+            else if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
         }
         return this.result(early);
     }
 
+    /** Whether a hazard is there that the run was to look for. */
+    private get found(): boolean {
+        return !!this.options.until && this.hazards.some(this.options.until);
+    }
     /** What a switch or a failure has brought about at once: it does not rise any more, it is there. */
     private alreadyThere(watches: readonly Watch[]): void {
         for (const w of watches) if (w.hazard && w.value(this.m) >= 0) this.reached(w);
     }
-    private reached({ hazard }: Watch): boolean {
-        if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) return false;
+    private reached({ hazard }: Watch): void {
+        if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) return;
         const words = hazard.words();
         this.hazards.push({ t: this.m.t, name: hazard.name, part: hazard.part, words });
         this.happened(words, [], 'hazard', [hazard.part]);
-        return true;
     }
 
     // ---- what happens -----------------------------------------------------------------------------------------------
@@ -229,7 +265,7 @@ class Run {
             if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.m.t + PUSHED, part, what: 'released' };
         } else if (what === TOPPED_UP) this.m.x[at.added] = this.m.x[at.water];
         else if (device && what === 'reset') this.lines.reset(part, this.m.c);
-        else if (view?.part.kind?.events?.includes(what)) {
+        else if (view?.declared?.events?.includes(what)) {
             // What watches a flame shuts the gas when it is out; nothing else does.
             const shuts = view.kind === 'burner' && (what === 'blocked' || (what === 'goes out' && watchesFlame(view)));
             if (shuts) this.draw = undefined;
@@ -369,7 +405,15 @@ class Run {
     // ---- what is kept -------------------------------------------------------------------------------------------
 
     private keep(): void {
-        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.plant.sides.shut(side, this.m)) this.lastHead[side] = this.plant.sides.head(side, this.m);
+        const { sides } = this.plant;
+        for (const side of ['hydrogen', 'oxygen'] as const) {
+            if (!sides.shut(side, this.m)) this.lastHead[side] = sides.head(side, this.m);
+            const way = sides.way(side, this.m)?.way;
+            if (!way || way === this.lastWay[side]) continue;
+            this.lastWay[side] = way;
+            for (const name of way.parts) this.passed.add(name);
+        }
+        if (this.options.brief) return;
         this.times.push(this.m.t);
         this.kept.push(this.followed.map(f => f.value(this.m, this.starts)));
     }
@@ -382,7 +426,7 @@ class Run {
         return {
             scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts,
             final: Object.fromEntries(states.map((s, i) => [s, x[i]])) as Record<StateName, number>,
-            ended: { t: this.m.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
+            ended: { t: this.m.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched, passed: this.passed,
         };
     }
 }

@@ -64,7 +64,7 @@ function toppedUp(workings: Workings, lasts: number): Act[] {
 export function pressed(workings: Workings, t: number): Act[] {
     const buttons = new Set<string>();
     for (const v of workings.allViews()) {
-        if (v.part.pattern || !('latched-by' in (v.part.kind?.properties ?? {}))) continue;
+        if (v.pattern || !('latched-by' in (v.declared?.properties ?? {}))) continue;
         for (const n of v.names('latched-by')) if (v.other(n.split('.')[0])?.kind === 'button') buttons.add(n.split('.')[0]);
     }
     return [...buttons].map(part => ({ t, part, what: 'pressed' }));

@@ -64,7 +64,7 @@ describe('faults', () => {
         expect(out).toMatch(/bag-empty sticks made: suction-low acts after/);
         expect(out).toMatch(/^ {2}suction-low +without it a hazard is reached: /m);
         expect(out).toMatch(/^Not followed by a run \(\d+\)$/m);
-        expect(out).toContain('Two at once can do more');
+        expect(out).toContain('Of two at once only those are tried');
     });
     it('gives hazards as SARIF, at the parts that fail', async () => {
         const { runs: [{ results }] } = JSON.parse((await call('faults', 'store.rig', '--format', 'sarif', '--for', '6h')).out);

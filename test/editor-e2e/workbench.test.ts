@@ -303,6 +303,30 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.run('View: Close All Editors');
     });
 
+    it('tells by itself, some seconds after the last edit, which failure reaches a hazard, and takes it back with the next edit', async () => {
+        await w.openFile('jeweller-torch-store.rig');
+        const lines = readFileSync(path.join(examplesFolder, 'jeweller-torch-store.rig'), 'utf8').split('\n');
+        const fill = lines.findIndex(line => /^ {2}fill: +\d/.test(line));
+        const inFill = async () => w.caret(fill + 1, lines[fill].search(/\d L/) + 2);
+        await inFill();
+        await w.type('1');
+        const progress = w.find('.statusbar-item', 'Breaking one thing at a time');
+        await progress.waitFor();
+        await shot('faults-in-background');
+        expect(await w.find('.notification-toast').count()).toBe(0);
+        await w.run('Problems: Focus on Problems View');
+        const told = w.find('.markers-panel .monaco-list-row', 'single-fault-reaches-hazard');
+        await told.first().waitFor({ timeout: 30_000 });
+        await shot('faults-found');
+        await progress.waitFor({ state: 'detached', timeout: 30_000 });
+        await inFill();
+        await w.type('2');
+        await told.first().waitFor({ state: 'detached', timeout: 1500 });
+        await w.revert();
+        await w.run('View: Hide Panel');
+        await w.run('View: Close All Editors');
+    });
+
     it('sweeps a number and shows a curve', async () => {
         await w.openFile('lesson-two-cells.rig');
         await w.run('Rigwright: Sweep a Number');

@@ -282,7 +282,7 @@ describe('the guards of the reference rig', () => {
         // Second in line: nothing reaches them first. With those before them out of action they are what is left.
         for (const name of ['bag-seal', 'store-relief']) expect(without(name), name).toEqual([]);
         // Without it the lye ends under 75 °C, all that this stack bears.
-        expect(without('hot-stack').map(x => x.outcome)).toEqual(['unseen', 'unseen', 'unseen', 'unseen']);
+        expect([...new Set(without('hot-stack').map(x => x.outcome))]).toEqual(['unseen']);
     });
     it('the bag seal is what is left when switch, trip and level trips fail', () => {
         const bag = go({ lasts: HOUR, begins: { 'store-bag.volume': i.full + i.lines }, already: [{ part: 'bag-full', what: 'sticks broken' }, { part: 'bag-pause', what: 'sticks made' }, ...failing('bag-high'), ...blindLevels, { part: 'h2-seal', what: 'frozen' }] });

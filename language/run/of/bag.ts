@@ -110,10 +110,10 @@ export class Bag {
         return open && { way: open.way, most: this.passes(open.way) };
     }
     /** Where it would let gas out next: Pa, and the seal that would blow; undefined where it has no such way. */
-    opensAt(c: ControlState): { readonly head: number; readonly seal: string | undefined } | undefined {
+    opensAt(c: ControlState): { readonly head: number; readonly seal: string | undefined; readonly through: readonly string[] } | undefined {
         let next: Taken | undefined;
         for (const taken of this.ways.now(c).bag) if (taken.head > 0 && (!next || taken.head < next.head)) next = taken;
-        return next && { head: next.head, seal: this.ways.sealOn(next.way)?.name };
+        return next && { head: next.head, seal: this.ways.sealOn(next.way)?.name, through: next.way.parts };
     }
     /** Whether a joint at its own pressure leaks: its own, one of its ways, or one between it and what last holds gas back. */
     private leaksNow(c: ControlState): boolean {

@@ -71,7 +71,7 @@ export class Room {
         if (v.kind !== 'site') return undefined;
         if (what === 'oxygen') return m => this.oxygen(m);
         if (what !== 'hydrogen') return undefined;
-        const height = by && 'height' in (by.part.kind?.properties ?? {}) ? by.maybe('height') : NaN;
+        const height = by && 'height' in (by.declared?.properties ?? {}) ? by.maybe('height') : NaN;
         const up = height === height && this.high === this.high ? height >= (1 - UPPER) * this.high : !!by && aloft.has(by.word('place') ?? '');
         return up ? m => this.above(m) : m => this.share(m);
     }
