@@ -68,12 +68,14 @@ export interface ControlState {
     readonly passed: Map<string, number>;
     readonly failed: Map<string, Failure>;
     readonly lostFeeds: Set<string>;
+    /** Nothing comes out of the socket. */
+    mainsLost: boolean;
     /** Another number whenever something of it has moved: what was worked out for the last one may be kept until then. */
     turn: number;
 }
 
 /** Before anything is known. */
-export const nothingYet = (): ControlState => ({ on: new Map(), tripped: new Set(), latched: new Set(), since: new Map(), passed: new Map(), failed: new Map(), lostFeeds: new Set(), turn: 0 });
+export const nothingYet = (): ControlState => ({ on: new Map(), tripped: new Set(), latched: new Set(), since: new Map(), passed: new Map(), failed: new Map(), lostFeeds: new Set(), mainsLost: false, turn: 0 });
 
 const machines = new Set(['supply', 'transformer', 'charger', 'compressor', 'fan', 'circulation-pump', 'top-up', 'engine']);
 const coils = new Set(['contactor', 'relay', 'solid-state-relay']);

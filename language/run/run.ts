@@ -7,7 +7,7 @@ import { CannotRun } from './laws.js';
 import { Plant, type Draw } from './plant.js';
 import { at, slight, states, type Moment, type StateName } from './states.js';
 import type { Side, Way } from './ways.js';
-import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
+import { MAINS, PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
 import { follow, MOST_STEPS, type Stretch } from './stepper.js';
 import { hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
@@ -163,8 +163,7 @@ class Run {
         while (this.m.t < this.scenario.lasts && !early) {
             while (acts.length && acts[0].t <= this.m.t + 1e-9) {
                 const act = acts.shift()!;
-                const release = this.act(act);
-                if (release) acts.splice(acts.findIndex(a => a.t > release.t) < 0 ? acts.length : acts.findIndex(a => a.t > release.t), 0, release);
+                for (const later of this.act(act)) acts.splice(acts.findIndex(a => a.t > later.t) < 0 ? acts.length : acts.findIndex(a => a.t > later.t), 0, later);
             }
             const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.m.c, this.m.t));
             const watches = watchesOf(this.plant, this.lines, { state: this.m.c, draw: this.draw, made: this.plant.made(this.m), stoppedAt: this.stoppedAt });
@@ -245,14 +244,19 @@ class Run {
     private happened(cause: string, then: readonly string[], sort: Happened['sort'], parts: readonly string[], acted: readonly string[] = []): void {
         this.events.push({ t: this.m.t, cause, then, sort, parts, acted });
     }
-    /** Does what a scenario asks for; of a push button, the moment at which it is let go. */
-    private act(act: Act): Act | undefined {
+    /** Does what a scenario asks for; what follows from it later: a push button that is let go, a feed that lasts for a while. */
+    private act(act: Act): readonly Act[] {
         const view = this.workings.viewOf(act.part);
         const device = this.lines.devices.get(act.part);
         const { what, part } = act;
-        let release: Act | undefined;
+        let later: readonly Act[] = [];
         let fails = () => {};
-        if (view?.kind === 'feed' && (what === 'lost' || what === 'returns')) {
+        if (part === MAINS && (what === 'lost' || what === 'returns')) {
+            const holding = what === 'lost' ? this.plugged().filter(f => f.maybe('holds-for', 0) > 0) : [];
+            later = holding.map(f => ({ t: this.m.t + f.maybe('holds-for', 0), part: f.name, what: 'lost' }));
+            fails = () => this.mains(what === 'lost', holding);
+        }
+        else if (view?.kind === 'feed' && (what === 'lost' || what === 'returns')) {
             for (const feed of this.feedNames(part)) {
                 if (what === 'lost') this.m.c.lostFeeds.add(feed);
                 else this.m.c.lostFeeds.delete(feed);
@@ -262,7 +266,7 @@ class Run {
         else if (view?.kind === 'burner' && what === 'shut') this.draw = undefined;
         else if (device && (what === 'pressed' || what === 'released')) {
             this.lines.press(part, what === 'pressed', this.m.c);
-            if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.m.t + PUSHED, part, what: 'released' };
+            if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') later = [{ t: this.m.t + PUSHED, part, what: 'released' }];
         } else if (what === TOPPED_UP) this.m.x[at.added] = this.m.x[at.water];
         else if (device && what === 'reset') this.lines.reset(part, this.m.c);
         else if (view?.declared?.events?.includes(what)) {
@@ -274,7 +278,22 @@ class Run {
             if (part === this.plant.bag?.view.name && what === 'sticks') this.plant.bag.sticks(this.m);
         } else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
         this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released', [], fails);
-        return release;
+        return later;
+    }
+    /** Feeds that hang on the socket: what a battery feeds goes on. */
+    private plugged(): View[] {
+        return this.workings.partsOf('feed').filter(f => !f.names('fed-from').some(n => this.workings.viewOf(n)?.kind === 'battery'));
+    }
+    /** @param holding  those that last for a while without it */
+    private mains(lost: boolean, holding: readonly View[]): void {
+        const { lostFeeds } = this.m.c;
+        this.m.c.mainsLost = lost;
+        const names = this.plugged().filter(f => !holding.includes(f)).flatMap(f => this.feedNames(f.name));
+        // Without a feed in the text, all of it hangs on the socket.
+        for (const name of [...names, MAINS, ...(this.workings.partsOf('feed').length ? [] : [''])]) {
+            if (lost) lostFeeds.add(name);
+            else lostFeeds.delete(name);
+        }
     }
     /** The names by which devices call a feed: its own, and none where it is the one that carries the controls. */
     private feedNames(feed: string): string[] {
