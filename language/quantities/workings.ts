@@ -590,7 +590,7 @@ export class Workings {
     }
     /** What leaves a number open: tolerances, assumptions, laws; however far up. */
     rootsOf(result: Result): readonly Root[] {
-        return [...this.spreads.rootsOf(result).values()];
+        return this.spreads.rootsOf(result);
     }
     /** What a number is good for. */
     spreadOf(result: Result): Spread {
