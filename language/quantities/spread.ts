@@ -99,7 +99,7 @@ export class Spreads {
     constructor(private readonly workings: Workings, private readonly other: (root: Root, at: (s: Supposed) => Supposed) => Workings) {}
 
     of(result: Result): Spread {
-        const { value, part, quantity } = result;
+        const { value, quantity } = result;
         if (!known(value)) return { low: NaN, high: NaN, shares: [] };
         // A temperature is no measure of how much a temperature changes.
         const small = quantity.measure === 'temperature' ? SMALL_WARMING : SMALL * Math.abs(value);
@@ -107,9 +107,8 @@ export class Spreads {
         let up = 0;
         const found: { root: Root; atLow: number; atHigh: number; weight: number }[] = [];
         for (const root of this.rootsOf(result)) {
-            const at = (end: 'low' | 'high') => (this.endOf(root, end).quantity(part, quantity.name)?.value ?? NaN) - value;
-            const atHigh = at('high');
-            const atLow = root.even && Math.abs(atHigh) < small ? -atHigh : at('low');
+            const atHigh = this.changeAt(this.highEnds, root, 1, result);
+            const atLow = root.even && Math.abs(atHigh) < small ? -atHigh : this.changeAt(this.lowEnds, root, -1, result);
             const below = Math.min(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
             const above = Math.max(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
             down += below * below;
@@ -118,9 +117,18 @@ export class Spreads {
             if (weight > 0 || !known(atLow) || !known(atHigh)) found.push({ root, atLow, atHigh, weight });
         }
         const whole = down + up;
-        const shares = found.map(({ root: { key, label, told, sort, source }, atLow, atHigh, weight }) => ({ root: { key, label, told, sort, source }, atLow, atHigh, part: whole > 0 ? weight / whole : 0 }))
-            .filter(s => s.part >= LEAST_PART || !known(s.atLow) || !known(s.atHigh)).sort((a, b) => b.part - a.part);
+        const shares: Share[] = [];
+        for (const { root: { key, label, told, sort, source }, atLow, atHigh, weight } of found) {
+            const part = whole > 0 ? weight / whole : 0;
+            if (part >= LEAST_PART || !known(atLow) || !known(atHigh)) shares.push({ root: { key, label, told, sort, source }, atLow, atHigh, part });
+        }
+        shares.sort((a, b) => b.part - a.part);
         return { low: value - Math.sqrt(down), high: value + Math.sqrt(up), shares };
+    }
+    /** What a root at one end does to a number. */
+    private changeAt(ends: (Workings | undefined)[], root: Root, halfWidths: number, { part, quantity, value }: Result): number {
+        const end = (ends[root.index] ??= this.other(root, s => root.at(s, halfWidths)));
+        return (end.quantity(part, quantity.name)?.value ?? NaN) - value;
     }
     /** Whether a number can be another one when a root is. */
     rests(result: Result, root: Root): boolean {
@@ -131,10 +139,6 @@ export class Spreads {
         let set = this.models.get(solved);
         if (!set) this.models.set(solved, (set = this.setIn(inputs())));
         return set.has(root.index);
-    }
-    private endOf(root: Root, end: 'low' | 'high'): Workings {
-        const ends = end === 'low' ? this.lowEnds : this.highEnds;
-        return (ends[root.index] ??= this.other(root, s => root.at(s, end === 'low' ? -1 : 1)));
     }
     /** Everything left open that a number rests on, however far up. */
     rootsOf(result: Result): readonly Root[] {

@@ -77,14 +77,15 @@ export function guessesIn(inputs: Iterable<Input>): string[] {
 }
 interface Frame {
     /** Undefined where nobody will ask how it came about: in a rig that differs from another by a little. */
-    inputs: Map<string, Input> | undefined;
-    missing: Set<string>;
+    readonly inputs: Map<string, Input> | undefined;
+    /** Made when something is missing: seldom. */
+    missing: Set<string> | undefined;
 }
 /** A model that was solved now or, if it would come out the same, in an earlier reading. */
 interface Solved {
     readonly value: unknown;
     readonly inputs: () => Iterable<Input>;
-    readonly missing: Iterable<string>;
+    readonly missing: readonly string[];
 }
 /** Everything that was worked out of one part. */
 interface Work {
@@ -97,6 +98,7 @@ interface Work {
     spreads: Map<string, Spread> | undefined;
 }
 const none: readonly never[] = [];
+const missingIn = (frame: Frame): readonly string[] => (frame.missing ? [...frame.missing] : none);
 const noFacts: Facts = new Map();
 const nothingGiven: Given = { status: 'silent', property: undefined, facts: noFacts, rows: [] };
 const STANDARD_AIR = 101325;
@@ -475,7 +477,7 @@ export class Workings {
                 frame.inputs.set(label, { label, part, key, value, unit, status: given.status, given });
             }
         } else if (needed) {
-            frame.missing.add(label);
+            (frame.missing ??= new Set()).add(label);
         }
     }
 
@@ -505,7 +507,7 @@ export class Workings {
         let result: Result;
         try {
             const kept = cell && this.kept(cell, part);
-            result = kept ? new WorkedResult(this, quantity, part, kept, () => this.inputsOf(cell)) : this.workOut(quantity, part, cell);
+            result = kept ? new WorkedResult(this, quantity, part, kept, () => this.inputsOf(cell)) : this.near ? this.workOutNearby(quantity, part) : this.workOut(quantity, part, cell);
         } finally {
             this.running.pop();
         }
@@ -514,21 +516,37 @@ export class Workings {
         return result;
     }
     private newFrame(): Frame {
-        return { inputs: this.near ? undefined : new Map(), missing: new Set() };
+        return { inputs: this.near ? undefined : new Map(), missing: undefined };
+    }
+    /** The same where nobody asks how it came about: its value, and whether something is missing. */
+    private workOutNearby(quantity: Quantity, part: Part): Result {
+        const frame = this.newFrame();
+        this.frames.push(frame);
+        let worked: number | Remarked;
+        try {
+            worked = quantity.work(this.viewToWork(part));
+        } finally {
+            this.frames.pop();
+        }
+        const number = typeof worked === 'number' ? worked : worked.value;
+        return new NearbyResult(quantity, part, !frame.missing && Number.isFinite(number) ? number : NaN, missingIn(frame));
+    }
+    private viewToWork(part: Part): View {
+        return this.workOf(part)?.view ?? new View(this, part);
     }
     private workOut(quantity: Quantity, part: Part, cell: WorkedCell<Kept> | undefined): Result {
         const frame = this.newFrame();
         this.frames.push(frame);
         let got: { value: number | Remarked; reads: readonly Cell[] | undefined };
         try {
-            got = this.noting(() => quantity.work(this.views.get(part.name) ?? new View(this, part)));
+            got = this.noting(() => quantity.work(this.viewToWork(part)));
         } finally {
             this.frames.pop();
         }
         const [worked, remarks] = typeof got.value === 'number' ? [got.value, none] : [got.value.value, got.value.remarks];
-        const value = frame.missing.size ? NaN : Number.isFinite(worked) ? worked : NaN;
-        const kept: Kept = { value, missing: [...frame.missing], remarks, rests: frame.inputs ? guessesIn(frame.inputs.values()) : none };
-        const inputs = frame.inputs ? [...frame.inputs.values()] : none;
+        const value = frame.missing ? NaN : Number.isFinite(worked) ? worked : NaN;
+        const inputs = [...frame.inputs!.values()];
+        const kept: Kept = { value, missing: missingIn(frame), remarks, rests: guessesIn(inputs) };
         const result = new WorkedResult(this, quantity, part, kept, () => inputs);
         if (cell && got.reads) {
             const before = cell.value;
@@ -548,12 +566,12 @@ export class Workings {
         cell.checked = this.revision;
         return cell.value;
     }
-    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame = { inputs: undefined, missing: new Set() }): void {
+    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame = { inputs: undefined, missing: undefined }): void {
         cell.value = value;
         cell.kind = part.kindWord;
         cell.deps = reads;
         cell.inputs = [...(frame.inputs?.values() ?? [])].map(i => ({ label: i.label, part: i.part.name, key: i.key, value: i.value, text: i.text, unit: i.unit, status: i.status, doubt: i.doubt }));
-        cell.missing = frame.missing.size ? [...frame.missing] : none;
+        cell.missing = missingIn(frame);
         cell.checked = this.revision;
     }
     /** The inputs of something kept, as they stand in the text now. */
@@ -573,7 +591,7 @@ export class Workings {
             if (value === value) {
                 frame.inputs?.set(label, { label, part, key: name, value, unit: result!.quantity.unit ?? measures[result!.quantity.measure].units[0], status: 'computed', result });
             } else if (needed) {
-                for (const m of result?.missing.length ? result.missing : [label]) frame.missing.add(m);
+                for (const m of result?.missing.length ? result.missing : [label]) (frame.missing ??= new Set()).add(m);
             }
         }
         return value;
@@ -594,9 +612,7 @@ export class Workings {
     }
     /** What a number is good for. */
     spreadOf(result: Result): Spread {
-        const { part, quantity: { name }, value } = result;
-        // A rig that differs by a little is asked for values only.
-        if (this.near) return { low: value, high: value, shares: [] };
+        const { part, quantity: { name } } = result;
         const work = this.workOf(part);
         const cell = work?.record && this.spreadCell(work.record, name);
         let spread = work?.spreads?.get(name);
@@ -650,7 +666,7 @@ export class Workings {
                         this.keep(cell, part, { solution: value }, reads, frame);
                         if (!Object.is(before, value) || !sameTraces(inputs, cell.inputs) || missing.join() !== cell.missing.join()) cell.changed = this.revision;
                     }
-                    done = { value, inputs: () => frame.inputs?.values() ?? none, missing: frame.missing };
+                    done = { value, inputs: () => frame.inputs?.values() ?? none, missing: missingIn(frame) };
                 } finally {
                     this.frames.pop();
                 }
@@ -662,7 +678,7 @@ export class Workings {
         if (frame) {
             const { inputs } = frame;
             if (inputs) for (const input of done.inputs()) if (!inputs.has(input.label)) inputs.set(input.label, input);
-            for (const label of done.missing) frame.missing.add(label);
+            for (const label of done.missing) (frame.missing ??= new Set()).add(label);
         }
         return done.value as T;
     }
@@ -684,11 +700,11 @@ export class Workings {
     /** Runs something and tells what it read: how a rule knows on which guesses its finding rests. */
     watch<T>(run: () => T): { value: T; inputs: Input[]; missing: string[] } {
         const inputs = new Map<string, Input>();
-        const frame: Frame = { inputs, missing: new Set() };
+        const frame: Frame = { inputs, missing: undefined };
         this.frames.push(frame);
         try {
             const value = run();
-            return { value, inputs: [...inputs.values()], missing: [...frame.missing] };
+            return { value, inputs: [...inputs.values()], missing: [...missingIn(frame)] };
         } finally {
             this.frames.pop();
         }
@@ -799,6 +815,26 @@ class WorkedResult implements Result {
     }
     get high(): number {
         return this.spread.high;
+    }
+}
+
+/** Of a rig that differs from another by a little: asked for its value only. */
+class NearbyResult implements Result {
+    readonly remarks = none;
+    readonly rests = none;
+    readonly inputs = none;
+    constructor(readonly quantity: Quantity, readonly part: Part, readonly value: number, readonly missing: readonly string[]) {}
+    get status(): Result['status'] {
+        return this.value === this.value ? 'computed' : 'unknown';
+    }
+    get low(): number {
+        return this.value;
+    }
+    get high(): number {
+        return this.value;
+    }
+    get spread(): Spread {
+        return { low: this.value, high: this.value, shares: none };
     }
 }
 
