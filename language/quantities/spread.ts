@@ -9,6 +9,7 @@
 import { measures } from '../units/dimension.js';
 import { digits } from '../units/format.js';
 import { evaluate, isTrouble, type Amount } from '../values/evaluate.js';
+import type { Part } from '../rig/rig.js';
 import type { Fact } from '../values/match.js';
 import { parseValue, type Node, type ParsedValue } from '../values/parse-value.js';
 import type { Property } from '../vocabulary/define.js';
@@ -86,6 +87,7 @@ export class Spreads {
     /** All that were found so far. */
     private readonly all: Root[] = [];
     private readonly byKey = new Map<string, Root | undefined>();
+    private readonly leaves = new Map<Part, Map<string | Doubt, RootSet>>();
     private readonly results = new Map<Result, RootSet>();
     private readonly models = new Map<object, RootSet>();
     /** The rig with each root at its ends. */
@@ -168,19 +170,29 @@ export class Spreads {
         if (root) into.add(root.index);
     }
     private collect(input: Input, into: RootSet): void {
-        if (input.result) {
-            into.addAll(this.setOf(input.result));
-        } else if (input.doubt) {
-            const { doubt, part } = input;
-            if (!(input.value > 0)) return;
-            this.note(`${part.name} ${doubt.name}`, into, () => ({
-                label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
-                at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
-            }));
-        } else if (input.given) {
-            const dot = input.key.indexOf('.');
-            this.collectGiven(input.part.name, input.key, input.given, input.given.facts.get(dot < 0 ? '' : input.key.slice(dot + 1)), into);
+        into.addAll(input.result ? this.setOf(input.result) : this.leafOf(input));
+    }
+    /** What is left open by an input that is no number worked out. */
+    private leafOf(input: Input): RootSet {
+        const { part, key, doubt, given } = input;
+        let leaves = this.leaves.get(part);
+        if (!leaves) this.leaves.set(part, (leaves = new Map()));
+        const by = doubt ?? key;
+        let set = leaves.get(by);
+        if (set) return set;
+        leaves.set(by, (set = new RootSet()));
+        if (doubt) {
+            if (input.value > 0) {
+                this.note(`${part.name} ${doubt.name}`, set, () => ({
+                    label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
+                    at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
+                }));
+            }
+        } else if (given) {
+            const dot = key.indexOf('.');
+            this.collectGiven(part.name, key, given, given.facts.get(dot < 0 ? '' : key.slice(dot + 1)), set);
         }
+        return set;
     }
     private collectGiven(part: string, key: string, given: Given, fact: Fact | undefined, into: RootSet): void {
         if (!fact || !known(fact.number)) return;

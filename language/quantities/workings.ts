@@ -116,6 +116,8 @@ export class Workings {
     private readonly foundControls: FoundControls | undefined;
     private readonly liveByKind = new Map<string, View[]>();
     private readonly running: string[] = [];
+    /** The same of quantities, in a rig that differs from another by a little. */
+    private readonly workingOut: Result[] = [];
     /** What each running computation was made from; undefined while something kept is looked through. */
     private readonly frames: (Frame | undefined)[] = [];
     /** Circles that were told already, by their members. */
@@ -484,6 +486,7 @@ export class Workings {
     // ---- quantities ---------------------------------------------------------------------------------------------
 
     quantity(part: Part, name: string): Result | undefined {
+        if (this.near) return this.quantityNearby(part, name, this.near);
         const work = this.workOf(part);
         const cell = work?.record && this.resultCell(work.record, name);
         const known = work?.results?.get(name);
@@ -499,15 +502,13 @@ export class Workings {
         const key = `${part.name}.${name}`;
         if (this.running.includes(key)) {
             if (this.memory) this.memory.spoilt = true;
-            return new WorkedResult(this, quantity, part, { value: NaN, missing: [], remarks: ['It rests on itself.'], rests: [] }, () => []);
+            return new WorkedResult(this, quantity, part, { value: NaN, missing: none, remarks: ['It rests on itself.'], rests: none }, () => none);
         }
-        const before = this.near?.workings.quantity(part, name);
-        if (before && !this.near!.workings.spreads.rests(before, this.near!.root)) return before;
         this.running.push(key);
         let result: Result;
         try {
             const kept = cell && this.kept(cell, part);
-            result = kept ? new WorkedResult(this, quantity, part, kept, () => this.inputsOf(cell)) : this.near ? this.workOutNearby(quantity, part) : this.workOut(quantity, part, cell);
+            result = kept ? new WorkedResult(this, quantity, part, kept, () => this.inputsOf(cell)) : this.workOut(quantity, part, cell);
         } finally {
             this.running.pop();
         }
@@ -515,21 +516,35 @@ export class Workings {
         if (cell && this.reads) this.noteRead(cell);
         return result;
     }
+    /** The same in a rig that differs from another by a little: asked for its value only, not how it came about. */
+    private quantityNearby(part: Part, name: string, { workings, root }: { readonly workings: Workings; readonly root: Root }): Result | undefined {
+        const work = this.workOf(part);
+        const known = work?.results?.get(name);
+        if (known) return known;
+        const before = workings.quantity(part, name);
+        if (!before) return undefined;
+        let result = before;
+        if (workings.spreads.rests(before, root)) {
+            const { quantity } = before;
+            if (this.workingOut.includes(before)) return new NearbyResult(quantity, part, NaN, none);
+            const frame = this.newFrame();
+            this.frames.push(frame);
+            this.workingOut.push(before);
+            let worked: number | Remarked;
+            try {
+                worked = quantity.work(this.viewToWork(part));
+            } finally {
+                this.workingOut.pop();
+                this.frames.pop();
+            }
+            const value = typeof worked === 'number' ? worked : worked.value;
+            result = new NearbyResult(quantity, part, !frame.missing && Number.isFinite(value) ? value : NaN, missingIn(frame));
+        }
+        if (work) (work.results ??= new Map()).set(name, result);
+        return result;
+    }
     private newFrame(): Frame {
         return { inputs: this.near ? undefined : new Map(), missing: undefined };
-    }
-    /** The same where nobody asks how it came about: its value, and whether something is missing. */
-    private workOutNearby(quantity: Quantity, part: Part): Result {
-        const frame = this.newFrame();
-        this.frames.push(frame);
-        let worked: number | Remarked;
-        try {
-            worked = quantity.work(this.viewToWork(part));
-        } finally {
-            this.frames.pop();
-        }
-        const number = typeof worked === 'number' ? worked : worked.value;
-        return new NearbyResult(quantity, part, !frame.missing && Number.isFinite(number) ? number : NaN, missingIn(frame));
     }
     private viewToWork(part: Part): View {
         return this.workOf(part)?.view ?? new View(this, part);
