@@ -280,11 +280,16 @@ export class Workings {
                 if (this.reads) this.noteText(part);
                 return nothingGiven;
             }
-            g = this.unnoted(() => (this.supposed ? this.supposedGiven(part, key) : this.findGiven(part, key)));
+            g = this.givenNearby(part, key) ?? this.unnoted(() => (this.supposed ? this.supposedGiven(part, key) : this.findGiven(part, key)));
             if (work) (work.givens ??= new Map()).set(key, g);
         }
         if (this.reads && work) this.noteRead(this.givenCell(work.record!, key, g));
         return g;
+    }
+    /** As it is in the rig that this one differs from by a little, unless it is what differs, or names what may. */
+    private givenNearby(part: Part, key: string): Given | undefined {
+        const given = this.near?.workings.given(part, key);
+        return given && !given.entry?.value?.names && !this.supposes(part, key, given) ? given : undefined;
     }
     private givenCell(record: PartRecord, key: string, given: Given): Cell {
         let cell = record.givens.get(key);
@@ -296,9 +301,14 @@ export class Workings {
     private supposedGiven(part: Part, key: string): Given {
         const given = this.findGiven(part, key);
         const { property } = given;
-        const owner = [part.name, given.from?.name ?? part.name].find(name => this.supposed!.says(name, key));
+        const owner = this.supposes(part, key, given);
         if (!property || owner === undefined) return given;
         return { ...given, status: given.status === 'assumed' ? 'assumed' : 'stated', facts: this.supposed!.facts(owner, property, given.facts) };
+    }
+    /** The part of which another number is supposed: the one that bears it, or the one whose text it is. */
+    private supposes(part: Part, key: string, given: Given): string | undefined {
+        const { supposed } = this;
+        return supposed?.says(part.name, key) ? part.name : given.from && supposed?.says(given.from.name, key) ? given.from.name : undefined;
     }
     private findGiven(part: Part, key: string): Given {
         const property = part.kind?.properties[key];

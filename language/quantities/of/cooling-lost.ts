@@ -9,7 +9,7 @@ const coolingLost: Model<OperatingPoint | undefined> = defineModel<OperatingPoin
     solve(q) {
         const make = q.model(tunedMake);
         const source = q.model(sourceModel);
-        return usable(make, source) ? remembered({ ...make, cooler: undefined }, source!, q.the('site')?.num('hottest') ?? HOT_DAY, undefined, undefined, q.nearby(coolingLost)) : undefined;
+        return usable(make, source) ? remembered(make.cooler ? { ...make, cooler: undefined } : make, source!, q.the('site')?.num('hottest') ?? HOT_DAY, undefined, undefined, q.nearby(coolingLost)) : undefined;
     },
 });
 
