@@ -115,11 +115,12 @@ export const stackMake = defineModel<StackMake | undefined>({
         const separatorOff = sheets ? q.doubt(separatorDoubt, 1, `${percent(sheets.low)} to ${percent(sheets.high)}`) : 0;
         const pressedOff = make.gap === 0 ? q.doubt(pressedDoubt) : 0;
         return {
-            ...make,
             separatorFactor: !sheets ? 1 : separatorOff < 0 ? 1 + separatorOff * (1 - sheets.low) : 1 + separatorOff * (sheets.high - 1),
             conductivityFactor: 1 + q.the('lye')!.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
             pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
             outletGas: OUTLET_GAS + q.doubt(outletDoubt), offset: q.doubt(surfaceDoubt, surfaces[make.surface].plusMinus),
+            // Last: an engine takes long over an object that is copied first and then grows by many names.
+            ...make,
         };
     },
 });

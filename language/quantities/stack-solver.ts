@@ -215,21 +215,21 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     const leftSlope = ({ volts, slope }: Taken) => (source.currentAt ? (source.currentAt(volts * (1 + BESIDE)) - source.currentAt(volts)) / (volts * BESIDE) * slope - 1 : -source.resistance - source.leads - slope);
     let crossing = NaN;
     const settle = (T: number): Settled => {
-        if (fixedCurrent !== undefined) return { ...take(T, fixedCurrent), limitedBy: 'current limit' };
+        if (fixedCurrent !== undefined) return { limitedBy: 'current limit', ...take(T, fixedCurrent) };
         const excess = (current: number) => leftOver(take(T, current));
         const along = (from: number) => tangents(excess, current => leftSlope(take(T, current)), from, least, most);
         // The crossing moves little from one temperature to the next: it is looked for near the last one first.
         let found = crossing === crossing ? along(crossing) : NaN;
         if (!(found === found)) {
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
-            if (excess(most) >= 0) return { ...take(T, most), limitedBy: 'current limit' };
+            if (excess(most) >= 0) return { limitedBy: 'current limit', ...take(T, most) };
             found = along(withoutBypass(make, source, T, least, most));
         }
         if (!(found === found)) {
-            if (!(excess(least) > 0)) return { ...take(T, 0), limitedBy: 'too few volts' };
+            if (!(excess(least) > 0)) return { limitedBy: 'too few volts', ...take(T, 0) };
             found = findRoot(excess, least, most, closeTo(least));
         }
-        return { ...take(T, (crossing = found)), limitedBy: 'volts' };
+        return { limitedBy: 'volts', ...take(T, (crossing = found)) };
     };
     const gained = (p: Taken) => heatOf(make, p) - stackLoss(make, p.T, room) - coolingOf(make, p);
 
@@ -250,7 +250,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const gain = free.temperature ? gained(p) : 0;
             const [dCurrent, dT] = free.current && free.temperature ? solveTwo(by.left.current, by.left.temperature, by.gain.current, by.gain.temperature, -left, -gain)
                 : free.current ? [-left / by.left.current, 0] : [0, free.temperature ? -gain / by.gain.temperature : 0];
-            if (Math.abs(dCurrent) <= Math.max(closeTo(current), LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { ...p, limitedBy };
+            if (Math.abs(dCurrent) <= Math.max(closeTo(current), LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { limitedBy, ...p };
             current += dCurrent;
             T += dT;
             if (!(current > least && (current < most || !free.current) && T < HOTTEST && (T > room || !free.temperature))) return undefined;
