@@ -119,7 +119,7 @@ export const stackMake = defineModel<StackMake | undefined>({
             conductivityFactor: 1 + q.the('lye')!.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
             pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
             outletGas: OUTLET_GAS + q.doubt(outletDoubt), offset: q.doubt(surfaceDoubt, surfaces[make.surface].plusMinus),
-            // Last: an engine takes long over an object that is copied first and then grows by many names.
+            // Copied in last: see DEVELOPERS.md, Speed.
             ...make,
         };
     },

@@ -87,6 +87,7 @@ export class Spreads {
     /** All that were found so far. */
     private readonly all: Root[] = [];
     private readonly byKey = new Map<string, Root | undefined>();
+    /** What inputs leave open that are no numbers worked out: by part, then by property or doubt. */
     private readonly leaves = new Map<Part, Map<string | Doubt, RootSet>>();
     private readonly results = new Map<Result, RootSet>();
     private readonly models = new Map<object, RootSet>();
@@ -175,6 +176,7 @@ export class Spreads {
     /** What is left open by an input that is no number worked out. */
     private leafOf(input: Input): RootSet {
         const { part, key, doubt, given } = input;
+        if (doubt && !(input.value > 0)) return noRoots;
         let leaves = this.leaves.get(part);
         if (!leaves) this.leaves.set(part, (leaves = new Map()));
         const by = doubt ?? key;
@@ -182,12 +184,10 @@ export class Spreads {
         if (set) return set;
         leaves.set(by, (set = new RootSet()));
         if (doubt) {
-            if (input.value > 0) {
-                this.note(`${part.name} ${doubt.name}`, set, () => ({
-                    label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
-                    at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
-                }));
-            }
+            this.note(`${part.name} ${doubt.name}`, set, () => ({
+                label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
+                at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
+            }));
         } else if (given) {
             const dot = key.indexOf('.');
             this.collectGiven(part.name, key, given, given.facts.get(dot < 0 ? '' : key.slice(dot + 1)), set);

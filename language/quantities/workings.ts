@@ -232,18 +232,21 @@ export class Workings {
     /** Whether everything that was read up to a revision still says the same. */
     stillHolds(reads: readonly Cell[], revision: number): boolean {
         for (const cell of reads) {
-            if (cell.checked < this.revision) this.refresh(cell);
+            if (cell.checked < this.revision && !cell.settles(this.revision)) this.refresh(cell);
             if (cell.changed > revision) return false;
         }
         return true;
     }
     /** Whoever is running meanwhile has read nothing by it. */
     private refresh(cell: Cell): void {
+        const before = this.reads;
+        this.reads = undefined;
         this.frames.push(undefined);
         try {
-            this.unnoted(() => cell.refresh(this));
+            cell.refresh(this);
         } finally {
             this.frames.pop();
+            this.reads = before;
         }
     }
 
