@@ -5,7 +5,7 @@ import type { RunResult } from '../run/run.js';
 import type { Workings } from '../quantities/workings.js';
 import { caution } from './caution.js';
 import { expectationsOf, holdAgainst } from '../run/expectations.js';
-import { clockOf, faultGroups, GUARDS_TESTED, guardText, happenedText, healthyHazards, heldText, HIDDEN_TITLE, hiddenText, outcomeText, totalsOf, trialText, worthTelling } from './run-text.js';
+import { alikeEnds, clockOf, faultGroups, GUARDS_TESTED, guardText, happenedText, healthyHazards, heldText, HIDDEN_TITLE, hiddenText, outcomeText, totalsOf, trialText, worthTelling } from './run-text.js';
 
 const cell = (text: string) => text.replace(/\|/g, '\\|');
 
@@ -38,10 +38,10 @@ export function faultsPage(found: Faults, workings: Workings, title: string): st
     for (const { title: head, faults } of faultGroups(found)) {
         out.push(`## ${head}`, '');
         if (faults[0].outcome === 'unseen' || faults[0].outcome === 'stops') out.push(`${faults.map(f => `${f.part} *${f.what}*`).join(', ')}.`, '');
-        else for (const f of faults) {
-            out.push(`* **${f.part}** *${f.what}*: ${outcomeText(f)}.`);
-            if (f.outcome === 'hazard') out.push(...f.story.map(s => `  * ${s}`));
-            if (f.help) out.push(`  * What would help: ${f.help}.`);
+        else for (const { names, fault, story } of alikeEnds(faults)) {
+            out.push(`* **${names}**: ${outcomeText(fault)}.`);
+            if (fault.outcome === 'hazard') out.push(...story.map(s => `  * ${s}`));
+            if (fault.help) out.push(`  * What would help: ${fault.help}.`);
         }
         out.push('');
     }

@@ -112,3 +112,22 @@ export function guardText(g: Faults['guards'][number]): string {
     if (bad.length) return `without it a hazard is reached: ${list(bad.map(w => `${w.fault.part} ${w.fault.what}`))}`;
     return backed.length ? `without it ${list(backed)} ${backed.length === 1 ? 'acts' : 'act'} instead` : 'without it no hazard was reached within the time either';
 }
+
+/** Failures that come to the same end in the same words, told once: 'h2-hose blocked or kinked, h2-vent blocked'. */
+export interface Alike {
+    readonly names: string;
+    readonly fault: FaultResult;
+    /** What happened on the way, without the failure itself. */
+    readonly story: readonly string[];
+}
+export function alikeEnds(faults: readonly FaultResult[]): Alike[] {
+    const ends = new Map<string, { fault: FaultResult; story: readonly string[]; ways: Map<string, string[]> }>();
+    for (const fault of faults) {
+        const story = fault.story.map(line => line.replace(`${fault.part} ${fault.what}, `, '')).filter(line => line !== `${fault.part} ${fault.what}`);
+        const key = JSON.stringify([outcomeText(fault), fault.help, story]);
+        const end = ends.get(key) ?? { fault, story, ways: new Map<string, string[]>() };
+        ends.set(key, end);
+        end.ways.set(fault.part, [...(end.ways.get(fault.part) ?? []), fault.what]);
+    }
+    return [...ends.values()].map(({ fault, story, ways }) => ({ fault, story, names: [...ways].map(([part, whats]) => `${part} ${whats.join(' or ')}`).join(', ') }));
+}

@@ -46,7 +46,7 @@ export interface FaultResult extends Fault {
     readonly outcome: 'hazard' | 'escapes' | 'caught' | 'stops' | 'unseen';
     /** s from the failure. */
     readonly hazard?: Hazard;
-    /** s from the failure: the earliest that the ± of what is made and delivered leave open. */
+    /** s from the failure: the earliest that is left open by the ± of what is made and delivered, and of whatever else that hazard hangs on. */
     readonly earliest?: number;
     /** What acted first: a guard, a relief that lifted, a seal that blew; and when, s from the failure. */
     readonly caughtBy?: { readonly name: string; readonly t: number };
@@ -211,7 +211,7 @@ export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress,
             // How soon at the earliest is told of single failures only.
             if (known.result.outcome === 'hazard' && !already) {
                 let earliest = known.result.hazard!.t;
-                for (const pace of kept.noting(() => plant.paces())) earliest = Math.min(earliest, resultOf(fault, yield* follow(fault, { brief: true, until }, pace), healthy, usual).hazard?.t ?? Infinity);
+                for (const pace of kept.noting(() => plant.paces(known!.result.hazard!.name))) earliest = Math.min(earliest, resultOf(fault, yield* follow(fault, { brief: true, until }, pace), healthy, usual).hazard?.t ?? Infinity);
                 known = { ...known, result: { ...known.result, earliest } };
             }
             kept.keep(key, known);

@@ -22,6 +22,9 @@ export class Bag {
     readonly own: number;
     /** A bell at its top lets gas out under its rim; where to. */
     readonly overflow: 'outdoors' | 'room' | undefined;
+    /** Shares of what is expected: what loose joints pass, what the bag takes up. */
+    leaks = 1;
+    room = 1;
     ways!: OpenWays;
     /** The compressor that draws from it. */
     suction: string | undefined;
@@ -51,7 +54,7 @@ export class Bag {
     /** Moles in a flat bag, and in one that begins to stretch. */
     private limits(kelvin: number): { flat: number; full: number } {
         const dense = (this.air + this.own) / (GAS_CONSTANT * kelvin);
-        return { flat: dense * this.dead, full: dense * this.volume };
+        return { flat: dense * this.dead, full: dense * this.volume * this.room };
     }
     /** What is in it besides what can be drawn out of it is let go. */
     burst({ t, x }: Moment, inRoom: boolean): void {
@@ -73,7 +76,7 @@ export class Bag {
         const { flat, full } = this.limits(kelvin);
         const n = Math.max(0, x[at.bag]);
         if (this.stuck !== undefined) return n * GAS_CONSTANT * kelvin / this.stuck - this.air;
-        if (n > full) return n * GAS_CONSTANT * kelvin / this.volume - this.air;
+        if (n > full) return n * GAS_CONSTANT * kelvin / (this.volume * this.room) - this.air;
         if (n < flat) return n * GAS_CONSTANT * kelvin / this.dead - this.air;
         return this.own;
     }
@@ -145,10 +148,10 @@ export class Bag {
             // A flat bag is at the pressure of the air within seconds; how it gets there matters to nobody, and would cost many small steps.
             const over = (x[at.bag] - dense * this.dead) / SETTLES;
             if (pressure > 0) {
-                const flow = Math.min(leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * dense, Math.max(0, over + Math.max(0, net)));
+                const flow = Math.min(this.leaks * leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * dense, Math.max(0, over + Math.max(0, net)));
                 take(gas, -flow);
                 gases.intoRoom(gas, flow, out);
-            } else if (pressure < 0) take(AIR, Math.min(leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * dense, Math.max(0, -over - Math.min(0, net))));
+            } else if (pressure < 0) take(AIR, Math.min(this.leaks * leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * dense, Math.max(0, -over - Math.min(0, net))));
         }
         if (net > 0) {
             if (this.overflow && this.overfull(m) >= 0) {

@@ -38,6 +38,8 @@ export interface Column {
     readonly fall: number;
 }
 export class Sides {
+    /** What loose joints pass, as a share of what is expected. */
+    leaks = 1;
     readonly columns: readonly Column[];
     /** Pa for each m of lye. */
     private readonly lyeWeight: number;
@@ -163,7 +165,7 @@ export class Sides {
             const pressure = behind + (taken.way.ends === 'bag' ? this.bag!.pressure(m) : 0);
             if (!(behind > 0 && pressure > 0)) continue;
             const kelvin = this.around(m.t);
-            flow += leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, kelvin, this.air)) * this.air / (GAS_CONSTANT * kelvin);
+            flow += this.leaks * leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, kelvin, this.air)) * this.air / (GAS_CONSTANT * kelvin);
         }
         return flow;
     }

@@ -1,5 +1,5 @@
 import { notInRuns } from '../../../language/reference/run-pages.js';
-import { faultGroups, GUARDS_TESTED, guardText, healthyHazards, HIDDEN_TITLE, hiddenText, outcomeText, trialText } from '../../../language/reference/run-text.js';
+import { alikeEnds, faultGroups, GUARDS_TESTED, guardText, healthyHazards, HIDDEN_TITLE, hiddenText, outcomeText, trialText } from '../../../language/reference/run-text.js';
 import { faultFindings } from '../../../language/reference/fault-findings.js';
 import { trialOf } from '../../../language/rules/test-intervals.js';
 import { faultsIn, type Faults } from '../../../language/run/faults.js';
@@ -56,10 +56,10 @@ const faults: Command = {
             const brief = group[0].outcome === 'unseen' || group[0].outcome === 'stops';
             if (brief) out.push(...wrapped(group.map(f => `${f.part} ${f.what}`)));
             else {
-                for (const f of group.slice(0, MOST_TOLD)) {
-                    out.push(`  ${f.part} ${f.what}: ${outcomeText(f)}`);
-                    for (const line of f.outcome === 'hazard' ? f.story : []) out.push(s.quiet(`    ${line}`));
-                    if (f.help) out.push(s.quiet(`    what would help: ${f.help}`));
+                for (const { names, fault, story } of alikeEnds(group).slice(0, MOST_TOLD)) {
+                    out.push(`  ${names}: ${outcomeText(fault)}`);
+                    for (const line of fault.outcome === 'hazard' ? story : []) out.push(s.quiet(`    ${line}`));
+                    if (fault.help) out.push(s.quiet(`    what would help: ${fault.help}`));
                 }
             }
             out.push('');
