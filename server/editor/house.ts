@@ -312,6 +312,16 @@ export class House {
         this.raised.set(fix, { analysis, raised });
         return raised;
     }
+    /** The rig as it would be with a fix; undefined where that cannot be worked out. */
+    tried(fix: Fix, analysis: Analysis): Analysis | undefined {
+        try {
+            return this.trials.with(fix, analysis, u => this.docs.get(u)?.text, { today: this.today });
+        } catch (error) {
+            this.trials = new Trials();
+            this.failed(error);
+            return undefined;
+        }
+    }
     /** Lines of any file of a rig, open or not. */
     linesOf(uri: string): Lines {
         return this.docs.get(uri)?.lines ?? new Lines(shippedText(uri) ?? '');
