@@ -167,7 +167,7 @@ button:disabled { opacity: 0.55; cursor: default; }
 button.link { padding: 0; border: 0; background: none; color: var(--vscode-textLink-foreground); text-decoration: underline; margin-left: 0.5em; }
 button:focus-visible, input:focus-visible, select:focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 2px; }
 table { border-collapse: collapse; font-variant-numeric: tabular-nums; }
-th { font-weight: 400; text-align: left; padding: 0.1em 1.4em 0.1em 0; }
+th { font-weight: 400; text-align: left; padding: 0.1em 1.4em 0.1em 0; min-width: 14em; }
 td { padding: 0.1em 0; white-space: nowrap; }
 td.figure { text-align: right; min-width: 4.5em; }
 td.unit { padding-left: 0.4em; font-size: 0.9em; min-width: 4em; }

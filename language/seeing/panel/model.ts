@@ -141,7 +141,8 @@ export function panelOf(analysis: Analysis, at: { readonly part?: string; readon
     const key = keyNumbers.flatMap(name => {
         const [kind, quantity] = name.split('.');
         const found = results.find(r => r.part.kind?.name === kind && r.quantity.name === quantity);
-        return found ? [tell(found)] : [];
+        // What is not the stack's says whose it is.
+        return found ? [kind === 'stack' ? tell(found) : { ...tell(found), label: `${found.part.name} ${found.quantity.name.replaceAll('-', ' ')}` }] : [];
     });
     const told = (f: Finding) => `${f.rule} ${f.span.file} ${rig.parts.size ? nameAt(analysis, f) : ''} ${f.severity}`;
     const had = new Set(analysis.findings.map(told));

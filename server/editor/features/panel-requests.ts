@@ -28,12 +28,7 @@ const panelRequests: Feature = {
     capabilities: () => ({}),
     register(connection, house) {
         connection.onRequest('rigwright/panel', (asked: Asked) => panelFor(house, asked));
-        connection.onRequest('rigwright/panelWrite', ({ uri, turning }: { uri: string; turning: Turning }) => {
-            const analysis = house.analysis(uri);
-            const input = analysis && turnable(analysis.workings, turning.name);
-            const fix = input?.write(siOf(input, turning.to));
-            return fix ? toWorkspaceEdit(fix, house) : null;
-        });
+        connection.onRequest('rigwright/panelWrite', ({ uri, turning }: { uri: string; turning: Turning }) => panelWrite(house, uri, turning));
     },
 };
 export default panelRequests;
@@ -54,6 +49,12 @@ export function panelFor(house: House, { uri, position, turning, theme, picture 
         ...panel, findings: panel.findings.map(({ file, start, ...rest }) => ({ ...rest, uri: file, line: house.linesOf(file).at(start).line })),
         pictures: pictures.map(({ name, title }) => ({ name, title })), picture: first && svg !== undefined ? { name: first.name, title: first.title, svg } : undefined,
     };
+}
+export function panelWrite(house: House, uri: string, turning: Turning) {
+    const analysis = house.analysis(uri);
+    const input = analysis && turnable(analysis.workings, turning.name);
+    const fix = input?.write(siOf(input, turning.to));
+    return fix ? toWorkspaceEdit(fix, house) : null;
 }
 function turnedBy(house: House, analysis: NonNullable<ReturnType<House['analysis']>>, turning: Turning) {
     const input = turnable(analysis.workings, turning.name);
