@@ -350,7 +350,7 @@ function resultOf(fault: Fault, r: RunResult, healthy: RunResult, usual: ReturnT
     const actions = r.events.filter(e => e.t >= FAILS_AT).flatMap(e => e.acted.filter(name => !usual.acts.has(name)).map(name => ({ name, t: e.t })));
     // What trips because its own supply was cut has caught nothing.
     const first = actions.find(a => a.name !== fault.part && !(fault.what === 'lost' && a.t <= FAILS_AT) && (!hazard || a.t < hazard.t));
-    const story = r.events.filter(e => e.t >= FAILS_AT && (e.then.length > 0 || /^\S+ stands at its top/.test(e.cause)) && !usual.causes.has(e.cause)).map(e => [e.cause, ...e.then].join(', ')).filter((w, i, all) => all.indexOf(w) === i).slice(0, MOST_TOLD);
+    const story = r.events.filter(e => e.t >= FAILS_AT && (e.then.length > 0 || /^\S+ stands at its top/.test(e.cause)) && !usual.causes.has(e.cause)).map(e => [e.cause, ...e.then].filter(Boolean).join(', ')).filter((w, i, all) => all.indexOf(w) === i).slice(0, MOST_TOLD);
     const differs = (key: 'made' | 'vented' | 'escaped' | 'relieved' | 'compressor-hours') => Math.abs(r.final[key] - healthy.final[key]) > SAME * Math.max(healthy.final.made, 1e-9) * (key === 'compressor-hours' ? 1e3 : 1);
     const alike = !r.ended.early && !(['made', 'vented', 'escaped', 'relieved', 'compressor-hours'] as const).some(differs);
     const escaped = r.final.escaped - healthy.final.escaped;

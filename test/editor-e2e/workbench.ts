@@ -203,7 +203,7 @@ export class Workbench {
      */
     async explained(words: string): Promise<string> {
         let seen: string[] = [];
-        for (let i = 0; i < 150; i++) {
+        for (let i = 0; i < 400; i++) {
             seen = [];
             for (const frame of this.page.frames()) {
                 // The page stands in a frame of a frame of the window.
@@ -224,7 +224,7 @@ export class Workbench {
 
     /** The frame of a page that holds these words, to be worked with. */
     async frameWith(words: string): Promise<Frame> {
-        for (let i = 0; i < 150; i++) {
+        for (let i = 0; i < 400; i++) {
             for (const frame of this.page.frames()) {
                 if (!frame.parentFrame()?.parentFrame()) continue;
                 if ((await frame.locator('main').innerText({ timeout: 200 }).catch(() => '')).includes(words)) return frame;

@@ -66,7 +66,9 @@ describe.skipIf(renewing)('a run beside an independent integrator', () => {
                     const { final } = runOf(c, hour);
                     for (const state of c.of.states) {
                         const [ours, theirs] = [final[state as keyof typeof final], found[i].hours[hour - 1][state]].map(n => counted(c, state, n));
-                        expect(Math.abs(ours - theirs), `${state} after ${hour} h: ${ours}, ${theirs}`).toBeLessThanOrEqual(STATE * Math.abs(theirs) + 1e-9);
+                        // What has died away to nothing is held to a hundred-thousandth of the most that there was: how a store comes to the air at the very end differs.
+                        const most = Math.max(...found[i].hours.map(h => Math.abs(counted(c, state, h[state]))));
+                        expect(Math.abs(ours - theirs), `${state} after ${hour} h: ${ours}, ${theirs}`).toBeLessThanOrEqual(Math.max(STATE * Math.abs(theirs), 1e-5 * most) + 1e-9);
                     }
                 }
             });
