@@ -32,6 +32,8 @@ export const followedFailures: Readonly<Record<string, readonly string[]>> = {
 const guards = new Set(['trip', 'analyser', 'detector', 'seal', 'relief-valve']);
 /** How each of them is out of action. */
 const outOfAction: Readonly<Record<string, string>> = { trip: 'fails to trip', analyser: 'fails to trip', detector: 'fails to trip', seal: 'frozen', 'relief-valve': 'sticks shut' };
+/** s for which two failures at once are followed: a working day. There are many of them. */
+const PAIRS_FOR = 8 * 3600;
 /** Things of a story that are told: the rest follows from them. */
 const MOST_TOLD = 4;
 /** Part of what a healthy day makes by which another day may differ and still count as the same. */
@@ -180,8 +182,8 @@ export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress,
         workings.noteCell('controls');
         return new Plant(workings);
     });
-    function* follow(fault: Fault | undefined, options: RunOptions, pace: Pace = EXPECTED): Generator<Progress, RunResult> {
-        const steps = kept.noting(() => runInSteps(workings, dayWith(workings, lasts, fault), { ...options, warm: true, plant }));
+    function* follow(fault: Fault | undefined, options: RunOptions, pace: Pace = EXPECTED, within = lasts): Generator<Progress, RunResult> {
+        const steps = kept.noting(() => runInSteps(workings, dayWith(workings, within, fault), { ...options, warm: true, plant }));
         for (;;) {
             const step = kept.noting(() => {
                 plant.pace = pace;
@@ -200,13 +202,13 @@ export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress,
     const until = (h: Hazard) => h.t >= FAILS_AT && !usual.hazards.has(`${h.name} ${h.part}`);
     const { faults, left } = kept.noting(() => faultsOf(workings, plant));
     const alike = kept.noting(() => alikeIn(workings, faults));
-    function* tried(named: Fault, beside?: Fault): Generator<Progress, Tried> {
+    function* tried(named: Fault, beside?: Fault, within = lasts): Generator<Progress, Tried> {
         const fault = alike(named);
         const already = beside && alike(beside);
-        const key = [fault, already].map(f => (f ? `${f.part} ${f.what}` : '')).join(', ');
+        const key = `${[fault, already].map(f => (f ? `${f.part} ${f.what}` : '')).join(', ')} ${within}`;
         let known = kept.tried(key);
         if (!known) {
-            const r = yield* follow(fault, { brief: true, until, already: already && [already] });
+            const r = yield* follow(fault, { brief: true, until, already: already && [already] }, EXPECTED, within);
             known = { result: resultOf(fault, r, healthy, usual), ...movedIn(r) };
             // How soon at the earliest is told of single failures only.
             if (known.result.outcome === 'hazard' && !already) {
@@ -251,7 +253,7 @@ export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress,
     for (const { hidden, ways, seconds } of pairs) {
         const found: HiddenResult['seconds'][number][] = [];
         for (const fault of seconds) {
-            const { hazard } = (yield* tried(fault, hidden)).result;
+            const { hazard } = (yield* tried(fault, hidden, Math.min(lasts, PAIRS_FOR))).result;
             if (hazard) found.push({ fault, hazard });
             yield { ...progress };
         }

@@ -7,7 +7,7 @@ import type { Feature } from '../feature.js';
 import type { House } from '../house.js';
 
 /** Runs go on for so long without letting the editor's other questions through, ms. */
-const AT_A_STRETCH = 5;
+const AT_A_STRETCH = 12;
 
 /** `rigwright/scenarios`, `rigwright/run`, `rigwright/faults`: the rig over time, and with one thing broken; null if the file is not known. */
 const runRequests: Feature = {
