@@ -236,6 +236,8 @@ function heightsOf(all: readonly Box[], joins: readonly Join[], layer: readonly 
     for (const e of joins) {
         const [A, B, m, n] = [run[e.a.box], run[e.b.box], main('a', e.a.box), main('b', e.b.box)];
         if (A === B) continue;
+        // What only levels two columns puts neither above the other.
+        if (e.a.side === 'S' && e.b.side === 'S' && e.back) continue;
         const d = e.a.side === 'N' || (e.a.side !== 'S' && e.b.side === 'S') ? -1 : e.a.side === 'S' || e.b.side === 'N' ? 1 : e.back ? 0 : m ? (e.a.y < m.a.y ? -1 : 1) : n && e.b.y >= n.b.y ? -1 : 1;
         if (d < 0) above.get(A)!.add(B);
         else if (d > 0) above.get(B)!.add(A);
