@@ -173,7 +173,9 @@ class Reader {
 }
 /** Parts of one shape that come from and go to the same boxes, drawn once. */
 function folded(graph: Graph): Graph {
-    const ends = (name: string) => graph.lines.filter(l => l.from.startsWith(`${name}.`) || l.to.startsWith(`${name}.`)).map(l => (l.from.startsWith(`${name}.`) ? `>${l.to}` : `<${l.from}`)).sort().join('|');
+    // Each has its own outdoors; that makes no difference.
+    const plain = (end: string) => end.replace(/ of .*(?=\.)/, '');
+    const ends = (name: string) => graph.lines.filter(l => l.from.startsWith(`${name}.`) || l.to.startsWith(`${name}.`)).map(l => (l.from.startsWith(`${name}.`) ? `>${plain(l.to)}` : `<${plain(l.from)}`)).sort().join('|');
     const groups = new Map<string, Item[]>();
     for (const item of graph.items) {
         const key = `${item.shape} ${ends(item.name)}`;
@@ -187,8 +189,8 @@ function folded(graph: Graph): Graph {
         more.set(list[0].name, `${list[0].title} and ${list.length - 1} alike`);
     }
     if (!gone.size) return graph;
-    return {
-        items: graph.items.filter(i => !gone.has(i.name)).map(i => (more.has(i.name) ? { ...i, title: more.get(i.name)! } : i)),
-        lines: graph.lines.filter(l => !gone.has(l.from.slice(0, l.from.lastIndexOf('.'))) && !gone.has(l.to.slice(0, l.to.lastIndexOf('.')))),
-    };
+    const boxOf = (end: string) => end.slice(0, end.lastIndexOf('.'));
+    const lines = graph.lines.filter(l => !gone.has(boxOf(l.from)) && !gone.has(boxOf(l.to)));
+    const joined = new Set(lines.flatMap(l => [boxOf(l.from), boxOf(l.to)]));
+    return { items: graph.items.filter(i => !gone.has(i.name) && (i.part !== undefined || joined.has(i.name))).map(i => (more.has(i.name) ? { ...i, title: more.get(i.name)! } : i)), lines };
 }
