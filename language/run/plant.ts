@@ -19,7 +19,7 @@ import { Sides } from './of/sides.js';
 import { Store } from './of/store.js';
 import type { Hazard } from './watches.js';
 import { at, states, type Mixture, type Moment, type Sensor } from './states.js';
-import { OpenWays } from './ways.js';
+import { anyFails, OpenWays } from './ways.js';
 
 /** What is not known for sure, as shares of what is expected: what the stack makes, what the compressor delivers, what loose joints pass, what stack and lye lose, what the separators hold, what a bag takes up. */
 export interface Pace {
@@ -125,7 +125,7 @@ export class Plant {
         return Math.max(0, this.pace.made * this.feeding.of('hydrogen', m));
     }
     cools(c: ControlState): boolean {
-        return !!this.feeding.laws.make.cooler && this.waterValves.every(v => c.on.get(v) !== false) && ![...c.failed].some(([n, f]) => f === 'water fails' && this.stack.other(n)?.kind === 'cooler');
+        return !!this.feeding.laws.make.cooler && this.waterValves.every(v => c.on.get(v) !== false) && !anyFails(c, 'water fails');
     }
     level(c: Sides['columns'][number], m: Moment): number {
         return this.sides.level(c, m, this.feeding.runs(m.c));
@@ -155,7 +155,7 @@ export class Plant {
     }
     /** Burnt, or run out into the room where the flame is out. */
     private used(m: Moment, gas: Mixture, flow: number, out: Float64Array): void {
-        if ([...m.c.failed].some(([n, f]) => f === 'goes out' && this.stack.other(n)?.kind === 'burner')) this.gases.intoRoom(gas, flow, out);
+        if (anyFails(m.c, 'goes out')) this.gases.intoRoom(gas, flow, out);
         else this.gases.toUser(gas, flow, out);
     }
     /** mol/s that a burner takes out of the bag: less as the bag no longer presses. */

@@ -41,6 +41,12 @@ export const leaks = new Set(['leaks', 'left open']);
 /** m³/s through a loose joint. @param drop  Pa, above 0 @param density  kg/m³ of what passes */
 export const leakFlow = (drop: number, density: number) => smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, drop, density);
 
+/** Whether anything has failed so. Asked at each moment of a run, where nearly always nothing has. */
+export function anyFails(c: ControlState, what: string): boolean {
+    for (const failure of c.failed.values()) if (failure === what) return true;
+    return false;
+}
+
 /** Pa along a way as things stand; undefined where it is shut. */
 export function costOf(stack: View, way: Way, c: ControlState): number | undefined {
     let head = 0;

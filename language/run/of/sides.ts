@@ -12,7 +12,7 @@ import { WATER_DENSITY } from '../../quantities/surroundings.js';
 import type { View } from '../../quantities/view.js';
 import type { ControlState } from '../control-lines.js';
 import { at, type Mixture, type Moment, type Sensor, type WatchedOf } from '../states.js';
-import { headBehind, leakFlow, leaks, SHARP, type OpenWays, type Side, type Taken } from '../ways.js';
+import { anyFails, headBehind, leakFlow, leaks, SHARP, type OpenWays, type Side, type Taken } from '../ways.js';
 import type { Bag } from './bag.js';
 
 /** m³, gas space of a side without a described column. Common practice, no source. */
@@ -139,7 +139,7 @@ export class Sides {
     }
     /** mol/s that go through a torn separator, from hydrogen to oxygen; below zero the other way. */
     torn(m: Moment): number {
-        if (![...m.c.failed].some(([n, f]) => f === 'torn' && this.stack.other(n)?.kind === 'separator')) return 0;
+        if (!anyFails(m.c, 'torn')) return 0;
         const difference = this.difference(m);
         const drop = Math.abs(difference) - TORN_HOLDS;
         if (!(drop > 0)) return 0;

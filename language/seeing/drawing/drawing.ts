@@ -15,6 +15,8 @@ export type Layer = typeof layers[number];
 export interface DrawingOptions {
     /** All, if left out. */
     readonly layers?: readonly Layer[];
+    /** Parts that are left out. */
+    readonly without?: ReadonlySet<string>;
     /** Begins the ids of the picture: unlike any other on its page. */
     readonly id?: string;
 }
@@ -42,7 +44,7 @@ function laidOut(graph: Graph): Layout {
 
 /** SVG; undefined where nothing is on any path and no part stands there. */
 export function drawingOf(analysis: Analysis, palette: Palette, options: DrawingOptions = {}): Markup | undefined {
-    const graph = graphOf(analysis);
+    const graph = leftOut(graphOf(analysis), options.without);
     if (!graph.items.length) return undefined;
     const layout = laidOut(graph);
     const shown = new Set<Layer>(options.layers ?? layers);
@@ -63,6 +65,13 @@ export function drawingOf(analysis: Analysis, palette: Palette, options: Drawing
             shown.has('control') && el('g', { 'data-layer': 'control' }, layout.boxes.map(b => instrumentsOf(b, palette))),
             shown.has('findings') && el('g', { 'data-layer': 'findings' }, layout.boxes.map(b => marksOf(b, palette)))),
         el('g', { 'font-size': 11, fill: palette.soft }, key(used, palette, top), el('text', { x: MARGIN, y: top + 32, 'font-size': SMALL }, `${title}. ${caution}`)));
+}
+function leftOut(graph: Graph, without: ReadonlySet<string> | undefined): Graph {
+    if (!without?.size) return graph;
+    const box = (end: string) => end.slice(0, end.lastIndexOf('.'));
+    const lines = graph.lines.filter(l => !without.has(box(l.from)) && !without.has(box(l.to)));
+    const joined = new Set(lines.flatMap(l => [box(l.from), box(l.to)]));
+    return { lines, items: graph.items.filter(i => !without.has(i.name) && (i.part !== undefined || joined.has(i.name))).map(i => ({ ...i, instruments: i.instruments.filter(x => !without.has(x.name)) })) };
 }
 function key(used: readonly Medium[], palette: Palette, y: number): Markup[] {
     let x = MARGIN;
@@ -142,9 +151,11 @@ function instrumentsOf({ item, symbol, x, y, bubbles }: Placed, palette: Palette
     }));
 }
 /** A square with a cross for errors, a triangle for warnings, with their number. */
-function marksOf({ item, x, y, label, labels }: Placed, palette: Palette): Markup | undefined {
+function marksOf({ item, symbol, x, y, label, labels }: Placed, palette: Palette): Markup | undefined {
     if (!item.errors && !item.warnings) return undefined;
-    const at = x + label[0] + wordsWidth(labels[0]) / 2 + 5;
+    // Beside its name, on the side that is free.
+    const half = wordsWidth(labels[0]) / 2;
+    const at = x + label[0] + (symbol.label === 'W' ? -half - 30 : half + 5);
     const line = y + label[1] - 4;
     const n = item.errors || item.warnings;
     const colour = item.errors ? palette.error : palette.warning;

@@ -1,0 +1,39 @@
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { asHtml, asMarkdown } from '../../../language/seeing/report/page.js';
+import { reportOf } from '../../../language/seeing/report/report.js';
+import { browserPath, toPdf } from '../browser.js';
+import { CannotDo, type Command } from '../command.js';
+import { one } from '../one-rig.js';
+
+const report: Command = {
+    name: 'report',
+    summary: 'Writes the report of a rig: one file that a stranger understands.',
+    args: 'FILE',
+    most: 1,
+    options: {
+        output: { type: 'string', short: 'o', takes: 'FILE', doc: 'where to, .html, .md or .pdf; Markdown on the terminal if left out' },
+        'with-storage': { type: 'boolean', doc: 'tells of the store and what fills it as well; left out otherwise, but for what can fail there' },
+        'no-faults': { type: 'boolean', doc: 'breaks nothing, which takes a second or two' },
+        browser: { type: 'string', takes: 'PATH', doc: 'browser that makes the PDF; one in the usual places if left out' },
+        on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
+    },
+    examples: ['rigwright report shed.rig -o shed.html', 'rigwright report shed.rig -o shed.pdf --with-storage'],
+    async run({ options, args }, around) {
+        const { analysis, today, textOf } = one(args, options.on, around, 'report');
+        const made = reportOf(analysis, { today, textOf, withStorage: !!options['with-storage'], faults: !options['no-faults'] });
+        if (typeof options.output !== 'string') {
+            around.out(asMarkdown(made));
+            return 0;
+        }
+        const file = path.resolve(around.cwd, options.output);
+        switch (path.extname(file).toLowerCase()) {
+            case '.html': writeFileSync(file, asHtml(made)); break;
+            case '.md': writeFileSync(file, asMarkdown(made)); break;
+            case '.pdf': await toPdf(browserPath(typeof options.browser === 'string' ? options.browser : undefined), asHtml(made), file); break;
+            default: throw new CannotDo('A report is written as .html, .md or .pdf.');
+        }
+        return 0;
+    },
+};
+export default report;
