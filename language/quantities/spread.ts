@@ -95,6 +95,25 @@ export class Spreads {
             .filter(s => s.part >= LEAST_PART || !known(s.atLow) || !known(s.atHigh)).sort((a, b) => b.part - a.part);
         return { low: value - Math.sqrt(down), high: value + Math.sqrt(up), shares };
     }
+    /**
+     * The bounds of a curve: of each of its numbers, by the same roots as those of a result and in the same way.
+     *
+     * @param read  SI, always as many
+     */
+    along(result: Result, read: (workings: Workings) => readonly number[]): readonly Pick<Spread, 'low' | 'high'>[] {
+        const here = read(this.workings);
+        const down = here.map(() => 0);
+        const up = here.map(() => 0);
+        for (const root of this.rootsOf(result).values()) {
+            const ends = (['low', 'high'] as const).map(end => read(this.endOf(root, end)));
+            here.forEach((value, i) => {
+                const off = ends.map(e => e[i] - value).filter(known);
+                down[i] += Math.min(0, ...off) ** 2;
+                up[i] += Math.max(0, ...off) ** 2;
+            });
+        }
+        return here.map((value, i) => ({ low: value - Math.sqrt(down[i]), high: value + Math.sqrt(up[i]) }));
+    }
     /** Whether a number can be another one when a root is. */
     rests(result: Result, root: Root): boolean {
         return this.rootsOf(result).has(root.key);
