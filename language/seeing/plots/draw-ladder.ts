@@ -12,7 +12,7 @@ const AT = { mark: TABLE + 4, number: TABLE + 86, part: TABLE + 98, says: TABLE 
 /** A scale from the least to the most by factors, where they lie so far apart. */
 const BY_FACTORS = 12;
 /** And no deeper than this part of the most. */
-const DEEPEST = 200;
+const DEEPEST = 5000;
 const marks: Readonly<Record<Rung['sort'], Mark>> = { running: 'ring', control: 'square', trip: 'triangle', relief: 'diamond', limit: 'cross' };
 const words: Readonly<Record<Rung['sort'], string>> = { running: 'while running', control: 'control', trip: 'trip', relief: 'seal or relief', limit: 'what it bears' };
 
