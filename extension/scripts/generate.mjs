@@ -39,6 +39,7 @@ if (!existsSync(generated) || statSync(generated).mtimeMs < statSync(grammar).mt
 list(at('language/vocabulary/kinds'), at('language/vocabulary/kinds.generated.ts'), 'allKinds', 'Kind', './define.js');
 list(at('language/quantities/of'), at('language/quantities/quantities.generated.ts'), 'allQuantities', 'Quantity', './define.js');
 list(at('language/rules/of'), at('language/rules/rules.generated.ts'), 'allRules', 'Rule', './define.js');
+list(at('language/seeing/plots/of'), at('language/seeing/plots/plots.generated.ts'), 'everyPlot', 'Plot', './define.js');
 list(at('server/editor/features'), at('server/editor/features.generated.ts'), 'allFeatures', 'Feature', './feature.js');
 list(at('server/command/commands'), at('server/command/commands.generated.ts'), 'allCommands', 'Command', './command.js');
 

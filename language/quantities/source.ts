@@ -37,6 +37,9 @@ export interface Source {
     readonly efficiency: number;
 }
 
+/** V that a source puts on the stack at a current (A), its own resistance, the leads and the diodes taken off. */
+export const voltsAt = (s: Source, current: number) => s.open - s.diodes - (s.resistance + s.leads) * current;
+
 /** V across one conducting diode in series, and across one of a rectifier: silicon under load, data sheets, from memory. */
 export const SERIES_DIODE = 0.8;
 const RECTIFIER_DIODE = 1;

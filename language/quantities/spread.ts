@@ -130,8 +130,29 @@ export class Spreads {
     }
     /** What a root at one end does to a number. */
     private changeAt(ends: (Workings | undefined)[], root: Root, halfWidths: number, { part, quantity, value }: Result): number {
-        const end = (ends[root.index] ??= this.other(root, s => root.at(s, halfWidths)));
-        return (end.quantity(part, quantity.name)?.value ?? NaN) - value;
+        return (this.endOf(ends, root, halfWidths).quantity(part, quantity.name)?.value ?? NaN) - value;
+    }
+    private endOf(ends: (Workings | undefined)[], root: Root, halfWidths: number): Workings {
+        return (ends[root.index] ??= this.other(root, s => root.at(s, halfWidths)));
+    }
+    /**
+     * The bounds of a curve: of each of its numbers, by the same roots as those of a result and in the same way.
+     *
+     * @param read  SI, always as many
+     */
+    along(result: Result, read: (workings: Workings) => readonly number[]): readonly Pick<Spread, 'low' | 'high'>[] {
+        const here = read(this.workings);
+        const down = here.map(() => 0);
+        const up = here.map(() => 0);
+        for (const root of this.rootsOf(result)) {
+            const ends = [read(this.endOf(this.lowEnds, root, -1)), read(this.endOf(this.highEnds, root, 1))];
+            here.forEach((value, i) => {
+                const off = ends.map(e => e[i] - value).filter(known);
+                down[i] += Math.min(0, ...off) ** 2;
+                up[i] += Math.max(0, ...off) ** 2;
+            });
+        }
+        return here.map((value, i) => ({ low: value - Math.sqrt(down[i]), high: value + Math.sqrt(up[i]) }));
     }
     /** Whether a number can be another one when a root is. */
     rests(result: Result, root: Root): boolean {

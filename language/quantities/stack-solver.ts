@@ -15,7 +15,7 @@ import {
 import { findRoot } from '../physics/root.js';
 import { thermoneutralVoltageWithVapour } from '../physics/water-splitting.js';
 import { circulation, type Loop, type LoopStack, type Side } from './lye-loop.js';
-import type { Source } from './source.js';
+import { voltsAt, type Source } from './source.js';
 
 /** Everything that the solution rests on, as plain numbers: equal numbers have one solution. */
 export interface StackMake extends LoopStack {
@@ -210,7 +210,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     let latest: { T: number; take: (current: number) => Taken } | undefined;
     const take = (T: number, current: number) => (latest?.T === T ? latest : (latest = { T, take: stackIn(T) })).take(current);
     /** What the source has left over at that current (V), or sends more (A). */
-    const leftOver = ({ volts, current }: Taken) => (source.currentAt ? source.currentAt(volts) - current : source.open - (source.resistance + source.leads) * current - source.diodes - volts);
+    const leftOver = ({ volts, current }: Taken) => (source.currentAt ? source.currentAt(volts) - current : voltsAt(source, current) - volts);
     /** How that falls with the current. */
     const leftSlope = ({ volts, slope }: Taken) => (source.currentAt ? (source.currentAt(volts * (1 + BESIDE)) - source.currentAt(volts)) / (volts * BESIDE) * slope - 1 : -source.resistance - source.leads - slope);
     let crossing = NaN;
@@ -444,7 +444,7 @@ function tangents(f: (x: number) => number, slopeAt: (x: number) => number, from
 function withoutBypass(make: StackMake, source: Source, T: number, least: number, most: number): number {
     const cell = cellAt(make, T);
     const volts = (current: number) => make.cells * plateVoltage(cell, current / make.groups / make.area);
-    const excess = (current: number) => (source.currentAt ? source.currentAt(volts(current)) - current : source.open - source.diodes - (source.resistance + source.leads) * current - volts(current));
+    const excess = (current: number) => (source.currentAt ? source.currentAt(volts(current)) - current : voltsAt(source, current) - volts(current));
     // Bubbles and channels ask a little more than this: where it finds nothing below the limit, the two meet just there.
     const met = findRoot(excess, least, most, most * BESIDE);
     return met === met ? met : most;

@@ -667,6 +667,10 @@ export class Workings {
         if (cell && this.reads) this.noteRead(cell);
         return spread;
     }
+    /** What a curve is good for that rests on the same as a result: bounds of each of its numbers, SI. */
+    boundsAlong(result: Result, read: (workings: Workings) => readonly number[]): readonly Pick<Spread, 'low' | 'high'>[] {
+        return this.unnoted(() => this.spreads.along(result, read));
+    }
     private spreadCell(record: PartRecord, name: string): WorkedCell<Spread> {
         let cell = record.spreads.get(name);
         if (!cell) record.spreads.set(name, (cell = new WorkedCell<Spread>(record, (workings, part) => workings.quantity(part, name)?.spread)));

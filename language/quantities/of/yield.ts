@@ -66,9 +66,13 @@ function pressing(q: View): number {
 }
 /** The same at the point in steady running, pressed lye counted: what analysers would show. */
 const arriving = (q: View, p = q.model(operatingPoint)) => crossing(q, p, pressing(q));
-/** Hydrogen in the oxygen at one point. */
-function foulness(q: View, p: OperatingPoint, make: StackMake): number {
-    return hydrogenInOxygen(arriving(q, p)?.hydrogen ?? NaN, gasMakingDensity(p, make));
+/** What analysers would show at one point, of dry gas, as fractions. */
+export function impuritiesAt(q: View, p: OperatingPoint | undefined): { readonly hydrogenInOxygen: number; readonly oxygenInHydrogen: number } {
+    const make = q.model(stackMake);
+    const c = arriving(q, p);
+    if (!p || !make || !c) return { hydrogenInOxygen: NaN, oxygenInHydrogen: NaN };
+    const made = gasMakingDensity(p, make);
+    return { hydrogenInOxygen: hydrogenInOxygen(c.hydrogen, made), oxygenInHydrogen: c.oxygen / (c.oxygen + made / (2 * FARADAY)) };
 }
 /** How close the lowest clean current is found, as a share of the working one: far closer than what crosses is known. */
 const FOUND = 0.001;
@@ -89,7 +93,7 @@ const lowestClean: Model<Clean> = defineModel<Clean>({
         let last = q.nearby(lowestClean)?.point ?? p;
         const over = (current: number) => {
             last = current === p.current ? p : solveStack(make, source!, p.room, p.temperature, current, last);
-            return 1 / CLEAN - 1 / foulness(q, last, make);
+            return 1 / CLEAN - 1 / impuritiesAt(q, last).hydrogenInOxygen;
         };
         const found = FOUND * p.current;
         if (last !== p) {
@@ -151,30 +155,10 @@ export default [
     defineQuantity({ name: 'gas-per-day', of: 'stack', measure: 'gas-per-day', unit: 'NL/day', meaning: 'Hydrogen in a day of the stated hours.', formula: 'hydrogen rate x hours a day', source: 'definition', work: q => q.q('hydrogen-rate') * (q.the('routine')?.num('hours') ?? NaN) }),
     defineQuantity({ name: 'water-use', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that is split.', formula: 'one mole for each mole of hydrogen', source: 'stoichiometry', work: q => q.q('hydrogen-rate') * MOLAR_MASS.water }),
     defineQuantity({ name: 'vapour-loss', of: 'stack', measure: 'mass-flow', unit: 'g/h', meaning: 'Water that both gases carry away as vapour over the warm lye.', formula: '1.5 x hydrogen x p_w / (P - p_w)', source: 'Dalton; Balej 1985', work: q => vapourFlow(1.5 * q.q('hydrogen-rate'), q.the('lye')?.q('vapour-pressure') ?? NaN, airPressureOf(q)) }),
-    defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides: half of what goes round where the circuits meet, and what the difference of heads presses through a sheet of known permeability', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => {
-        const p = q.model(operatingPoint);
-        const make = q.model(stackMake);
-        return p && make ? foulness(q, p, make) : NaN;
-    } }),
-    defineQuantity({ name: 'oxygen-in-hydrogen', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the dry hydrogen at working current, separators whole and wetted.', formula: 'as hydrogen-in-oxygen, the other way', source: 'as hydrogen-in-oxygen', work: q => {
-        const p = q.model(operatingPoint);
-        const make = q.model(stackMake);
-        const c = arriving(q);
-        return p && make && c ? c.oxygen / (c.oxygen + gasMakingDensity(p, make) / (2 * FARADAY)) : NaN;
-    } }),
-    defineQuantity({ name: 'hydrogen-in-oxygen-low', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the oxygen at the lowest current that is allowed: what leaks stays, what dilutes it shrinks.', formula: 'as hydrogen-in-oxygen, at the gas that the low current really makes', source: 'as hydrogen-in-oxygen', work: q => {
-        const low = q.model(lowLoad);
-        const c = arriving(q, low);
-        const make = q.model(stackMake);
-        return c && low && make ? hydrogenInOxygen(c.hydrogen, gasMakingDensity(low, make)) : NaN;
-    } }),
-    defineQuantity({ name: 'oxygen-in-hydrogen-low', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the hydrogen at the lowest current that is allowed.', formula: 'as oxygen-in-hydrogen', source: 'as hydrogen-in-oxygen', work: q => {
-        const low = q.model(lowLoad);
-        const c = arriving(q, low);
-        const make = q.model(stackMake);
-        if (!c || !low || !make) return NaN;
-        return c.oxygen / (c.oxygen + gasMakingDensity(low, make) / (2 * FARADAY));
-    } }),
+    defineQuantity({ name: 'hydrogen-in-oxygen', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the dry oxygen at working current, separators whole and wetted.', formula: 'diffusion with obstruction 6 and supersaturation 5, plus lye that changes sides: half of what goes round where the circuits meet, and what the difference of heads presses through a sheet of known permeability', source: 'Trinke 2018; Schalenbach 2016; within a factor of three', work: q => impuritiesAt(q, q.model(operatingPoint)).hydrogenInOxygen }),
+    defineQuantity({ name: 'oxygen-in-hydrogen', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the dry hydrogen at working current, separators whole and wetted.', formula: 'as hydrogen-in-oxygen, the other way', source: 'as hydrogen-in-oxygen', work: q => impuritiesAt(q, q.model(operatingPoint)).oxygenInHydrogen }),
+    defineQuantity({ name: 'hydrogen-in-oxygen-low', of: 'stack', measure: 'fraction', meaning: 'Hydrogen in the oxygen at the lowest current that is allowed: what leaks stays, what dilutes it shrinks.', formula: 'as hydrogen-in-oxygen, at the gas that the low current really makes', source: 'as hydrogen-in-oxygen', work: q => impuritiesAt(q, q.model(lowLoad)).hydrogenInOxygen }),
+    defineQuantity({ name: 'oxygen-in-hydrogen-low', of: 'stack', measure: 'fraction', meaning: 'Oxygen in the hydrogen at the lowest current that is allowed.', formula: 'as oxygen-in-hydrogen', source: 'as hydrogen-in-oxygen', work: q => impuritiesAt(q, q.model(lowLoad)).oxygenInHydrogen }),
     defineQuantity({ name: 'lowest-clean-current', of: 'stack', measure: 'current', meaning: 'Lowest current at which less than 2 % of hydrogen is in the oxygen, warm: what crosses hardly shrinks with the current, what dilutes it does.', formula: 'hydrogen-in-oxygen at that current, its bypass and its lye flow = 2 %', source: 'as hydrogen-in-oxygen; 2 %: customary trip, from memory', work: q => {
         const { current, why } = q.model(lowestClean);
         return why ? { value: NaN, remarks: [`There is none: even at the working current more than 2 % of hydrogen is in the oxygen, because ${why}.`] } : current;

@@ -1,0 +1,32 @@
+/** All plots in their order; one asked for by its name; as picture and as CSV. */
+import type { Analysis } from '../../index.js';
+import type { Palette } from '../palette.js';
+import type { Markup } from '../svg.js';
+import type { Plot, Wishes } from './define.js';
+import { drawn } from './draw.js';
+import type { Cell, Figure, Table } from './figure.js';
+import { everyPlot } from './plots.generated.js';
+
+export const allPlots: readonly Plot[] = [...everyPlot].sort((a, b) => a.order - b.order);
+
+/** The figure of one plot, or why this rig has none. */
+export function figureOf(plot: Plot, analysis: Analysis, wishes: Wishes = {}): Figure | string {
+    const { workings } = analysis;
+    return workings.unnoted(() => plot.show({ ...wishes, analysis, workings, stack: workings.partsOf('stack')[0] }));
+}
+/** @param id  unlike any other on its page */
+export function pictureOf(plot: Plot, figure: Figure, palette: Palette, id = `plot-${plot.name}`): Markup {
+    return drawn(id, plot.title, figure, palette);
+}
+/** The table as CSV (RFC 4180). A text that a spreadsheet would take for a formula gets an apostrophe before it. */
+export function csvOf({ columns, rows }: Table): string {
+    const cell = (c: Cell) => {
+        if (c === undefined) return '';
+        if (typeof c === 'number') return String(c);
+        const text = /^[\s]*[=+\-@\t\r]/.test(c) ? `'${c}` : c;
+        return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
+    };
+    const head = columns.map(c => (c.unit ? `${c.name} (${c.unit})` : c.name));
+    return [head, ...rows].map(row => row.map(cell).join(',')).join('\r\n') + '\r\n';
+}
+export type { Figure, Plot, Table };
