@@ -40,7 +40,7 @@ export interface Panel {
     hints: number;
     caution: string;
     pictures: { name: string; title: string }[];
-    picture?: { name: string; title: string; svg: string };
+    picture?: { name: string; title: string; svg?: string; why?: string };
 }
 export interface Turning {
     name: string;

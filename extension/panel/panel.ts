@@ -84,7 +84,7 @@ function page(p: Panel): TemplateResult {
     <section class="picture">
         ${p.pictures.length > 1 ? html`<label>Picture <select @change=${(e: Event) => say({ sort: 'picture', name: (e.target as HTMLSelectElement).value })}>
             ${p.pictures.map(x => html`<option value=${x.name} ?selected=${x.name === p.picture?.name}>${x.title}</option>`)}</select></label>` : nothing}
-        <div class="drawing" @click=${pointed}>${p.picture ? unsafeHTML(p.picture.svg) : html`<p class="quiet">The text does not tell enough for this picture yet.</p>`}</div>
+        <div class="drawing" @click=${pointed}>${p.picture?.svg ? unsafeHTML(p.picture.svg) : html`<p class="quiet">${p.picture?.why ?? 'The text does not tell enough for this picture yet.'}</p>`}</div>
     </section>` : nothing}
     <section>
         <h2>${p.part ? html`Turn a number of ${p.part.name}` : 'Nothing to turn yet'}</h2>

@@ -26,7 +26,7 @@ const fromText = (text: string, options: ReportOptions = {}) => reportOf(analyse
 describe('the report', () => {
     const { analysis, report } = of('potters-burner.rig', { faults: false });
     it('has its sections, what decides first and cautions next', () => {
-        expect(report.sections.map(s => s.name).slice(0, 5)).toEqual(['decide', 'cautions', 'site', 'drawing', 'numbers']);
+        expect(report.sections.map(s => s.name).slice(0, 6)).toEqual(['decide', 'cautions', 'site', 'drawing', 'section', 'numbers']);
         for (const name of ['findings', 'set-points', 'assumed', 'day', 'cost', 'sources', 'not-checked']) expect(report.sections.map(s => s.name)).toContain(name);
         for (const s of report.sections) expect(s.lead).toMatch(/\.$/);
     });

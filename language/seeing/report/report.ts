@@ -15,6 +15,9 @@ import { show } from '../../units/format.js';
 import { CannotTry, inputOf } from '../../what-if/input.js';
 import { drawingOf } from '../drawing/drawing.js';
 import { printed } from '../palette.js';
+import { allPlots, figureOf, pictureOf } from '../plots/index.js';
+import { sectionOf } from '../section/layers.js';
+import { sectionPicture } from '../section/section.js';
 import type { Block, Report, Section } from './page.js';
 
 export interface ReportOptions {
@@ -87,7 +90,7 @@ const said = (r: Result | undefined) => r && `${showResult(r)}${showSpread(r) ? 
 const place = (a: Around, f: Finding) => [...a.analysis.rig.parts.values()].find(p => p.span.file === f.span.file && p.span.start <= f.span.start && f.span.start <= p.span.end)?.name;
 
 /** In the order of the page; what has nothing to say is left out. */
-const sections: readonly ((a: Around) => Section | undefined)[] = [decide, cautions, site, flow, numbers, findings, setPoints, assumed, flips, day, broken, cost, turnedDown, sources, notChecked];
+const sections: readonly ((a: Around) => Section | undefined)[] = [decide, cautions, site, flow, section, numbers, plots, findings, setPoints, assumed, flips, day, broken, cost, turnedDown, sources, notChecked];
 
 function decide(a: Around): Section {
     const { workings, findings: told } = a.analysis;
@@ -141,6 +144,19 @@ function site(a: Around): Section | undefined {
 function flow(a: Around): Section | undefined {
     const svg = drawingOf(a.analysis, printed, { id: 'report-drawing', without: a.hidden });
     return svg && { name: 'drawing', title: 'Drawing', lead: 'What is joined to what. Letters and dashes tell what flows; numbers are those of ordinary running.', blocks: [{ is: 'picture', svg, told: 'Flow drawing of the rig.', wide: true }] };
+}
+function section(a: Around): Section | undefined {
+    const s = sectionOf(a.analysis);
+    return typeof s === 'string' ? undefined : { name: 'section', title: 'The stack in section', lead: 'Which plate makes which gas, and what lies between.', blocks: [{ is: 'picture', svg: sectionPicture(s, printed, 'report-section'), told: 'The stack, cut open.' }] };
+}
+/** Those that say something of a rig at rest; the table behind each stands under it. */
+const shownPlots = ['polarisation', 'volts', 'watts', 'purity'];
+function plots(a: Around): Section {
+    const blocks = allPlots.filter(p => shownPlots.includes(p.name)).flatMap((plot): Block[] => {
+        const figure = figureOf(plot, a.analysis);
+        return typeof figure === 'string' ? [] : [{ is: 'picture', svg: pictureOf(plot, figure, printed, `report-${plot.name}`), told: `${plot.title}. ${plot.meaning}` }];
+    });
+    return { name: 'plots', title: 'Plots', lead: 'How it behaves around its working point; rigwright plot gives the numbers behind each.', blocks };
 }
 function numbers(a: Around): Section {
     const rows = resultsOf(a.analysis.workings).filter(r => r.value === r.value && r.quantity.shownAt !== undefined && !a.hidden.has(r.part.name)).map(r => [r.part.name, r.quantity.name.replaceAll('-', ' '), showResult(r), showSpread(r), r.quantity.meaning]);

@@ -19,7 +19,7 @@ interface Asked {
 interface Told extends Omit<Panel, 'findings'> {
     readonly findings: readonly (Omit<Panel['findings'][number], 'file' | 'start'> & { readonly uri: string; readonly line: number })[];
     readonly pictures: readonly { readonly name: string; readonly title: string }[];
-    readonly picture?: { readonly name: string; readonly title: string; readonly svg: string };
+    readonly picture?: { readonly name: string; readonly title: string; readonly svg?: string; readonly why?: string };
 }
 
 /** `rigwright/panel`: what the panel shows for a place in a text, with a number turned or not; null if the file is not known. `rigwright/panelWrite`: the edit that writes a turned number. */
@@ -44,10 +44,9 @@ export function panelFor(house: House, { uri, position, turning, theme, picture 
     const shown = turned && 'rig' in turned.then ? turned.then : analysis;
     const palette = palettes[theme] ?? printed;
     const first = pictures.find(p => p.name === picture) ?? pictures[0];
-    const svg = first?.draw(shown, palette);
     return {
         ...panel, findings: panel.findings.map(({ file, start, ...rest }) => ({ ...rest, uri: file, line: house.linesOf(file).at(start).line })),
-        pictures: pictures.map(({ name, title }) => ({ name, title })), picture: first && svg !== undefined ? { name: first.name, title: first.title, svg } : undefined,
+        pictures: pictures.map(({ name, title }) => ({ name, title })), picture: first && { name: first.name, title: first.title, ...first.draw(shown, palette, 'panel-picture') },
     };
 }
 export function panelWrite(house: House, uri: string, turning: Turning) {
