@@ -66,7 +66,7 @@ figure { margin: 1rem 0; } figure svg { max-width: 100%; height: auto; } figcapt
 footer { margin-top: 3rem; color: ${soft}; }
 @media print {
 body { max-width: none; padding: 0; font-size: 10.5pt; } nav { display: none; } h2, tr, li, figure { break-inside: avoid; } h2 { break-after: avoid; }
-section.own { break-before: page; } figure.wide { page: wide; break-before: page; break-after: page; } figure.wide svg { width: 100%; max-height: 175mm; } a { color: inherit; text-decoration: none; }
+section.own { break-before: page; } figure.wide { page: wide; break-before: page; break-after: page; } figure svg { max-height: 200mm; } figure.wide svg { width: 100%; max-height: 165mm; } a { color: inherit; text-decoration: none; }
 }
 `;
 
