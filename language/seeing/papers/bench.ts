@@ -15,9 +15,13 @@ import { blank } from './page.js';
 export const ASSUMED = '*';
 /** Names in one cell before the rest is only counted. */
 const MOST_NAMES = 12;
+/** SI, per measure: what nobody reads on the instruments of a workshop is told as less than that. */
+const UNREADABLE: Readonly<Record<string, readonly [number, string]>> = { pressure: [10, '0.01 kPa'], length: [1e-3, '1 mm'] };
 
 export class Bench {
     private readonly live: readonly View[];
+    /** What was assumed of which numbers were printed since they were last listed. */
+    private assumed = new Set<string>();
     constructor(readonly analysis: Analysis, readonly faults?: Faults) {
         this.live = [...analysis.workings.allViews()].filter(v => !v.part.pattern);
     }
@@ -84,14 +88,23 @@ export class Bench {
     predicted(v: View | undefined, name: string, figures = 3): Markup {
         const result = v?.result(name);
         if (!result || result.value !== result.value) return blank();
+        for (const label of result.rests) this.assumed.add(label);
+        const mark = result.rests.length > 0 && el('sup', {}, ASSUMED);
+        const [least, told] = UNREADABLE[result.quantity.measure] ?? [0, ''];
+        if (Math.abs(result.value) < least) return together(`less than ${told}`, mark);
         const spread = showSpread(result);
-        return together(showResult(result, figures), spread && el('small', {}, ` ${spread}`), result.rests.length > 0 && el('sup', {}, ASSUMED));
+        return together(showResult(result, figures), spread && el('small', {}, ` ${spread}`), mark);
     }
     /** An SI number in a unit, or a blank. */
     number(si: number, unit: string, figures = 3): string | Markup {
         return si === si && Number.isFinite(si) ? show(si, unit, figures) : blank();
     }
-    /** Whether a number that the rig makes stands on what is assumed; for those worked out on a paper itself. */
+    /** What the marked numbers rest on, since this was last asked. */
+    takeAssumed(): readonly string[] {
+        const list = [...this.assumed];
+        this.assumed = new Set();
+        return list;
+    }
     names(list: readonly string[]): string | Markup {
         if (!list.length) return blank();
         return list.length > MOST_NAMES ? `${list.slice(0, MOST_NAMES).join(', ')} and ${list.length - MOST_NAMES} more` : list.join(', ');

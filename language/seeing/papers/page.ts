@@ -1,27 +1,32 @@
 /** The building blocks of a printed page: tables, steps, boxes to tick, blanks to fill, and the head that makes it print. */
-import { caution } from '../../reference/caution.js';
 import { printed } from '../palette.js';
 import { el, together, type Child, type Markup } from '../svg.js';
 
 export type Cell = Child | readonly Child[];
 
+/** A number and its unit that stay together. */
+export const unbroken = (text: string): string => text.replace(/ /g, '\u00a0');
 /** A line to write on. */
 export const blank = (size: 'short' | 'long' = 'short'): Markup => el('span', { class: `blank ${size}` }, '\u00a0');
+export const box = (): Markup => el('span', { class: 'box' }, '\u00a0');
 /** A box to tick, with its words. */
-export const tick = (...words: readonly Child[]): Markup => el('span', { class: 'tick' }, el('span', { class: 'box' }, '\u00a0'), ' ', ...words);
+export const tick = (...words: readonly Child[]): Markup => el('span', { class: 'tick' }, box(), ' ', ...words);
 export const heading = (text: string): Markup => el('h3', {}, text);
 export const words = (...of: readonly Child[]): Markup => el('p', {}, ...of);
 export const quiet = (...of: readonly Child[]): Markup => el('p', { class: 'quiet' }, ...of);
 
+/** Columns of a number or a tick. */
+const narrow = new Set(['no.', 'in', 'ok', 'got', 'spare', 'cell', 'plate']);
+
 /** A table with its head on every page that it reaches. */
 export function table(head: readonly string[], rows: readonly (readonly Cell[])[], form: 'lines' | 'write' = 'lines'): Markup {
-    return el('table', { class: form }, el('thead', {}, el('tr', {}, ...head.map(h => el('th', { scope: 'col' }, h)))),
+    return el('table', { class: form }, el('thead', {}, el('tr', {}, ...head.map(h => el('th', { scope: 'col', class: narrow.has(h) ? 'narrow' : undefined }, h)))),
         el('tbody', {}, ...rows.map(row => el('tr', {}, ...head.map((_, i) => el('td', {}, ...[row[i]].flat()))))));
 }
 /** What is done, in order, each with a box to tick. */
 export const steps = (of: readonly (Cell | undefined | false)[]): Markup | undefined => {
     const items = of.filter(s => s !== undefined && s !== false);
-    return items.length ? el('ol', { class: 'steps' }, ...items.map(s => el('li', {}, el('span', { class: 'box' }, '\u00a0'), ' ', ...[s].flat()))) : undefined;
+    return items.length ? el('ol', { class: 'steps' }, ...items.map(s => el('li', {}, box(), ' ', ...[s].flat()))) : undefined;
 };
 export const list = (of: readonly (Cell | undefined | false)[]): Markup | undefined => {
     const items = of.filter(s => s !== undefined && s !== false);
@@ -49,7 +54,7 @@ header { display: flex; justify-content: space-between; gap: 8mm; border-bottom:
 header span { color: ${p.soft}; font-size: 8.5pt; overflow-wrap: anywhere; }
 header span:last-child { text-align: right; }
 h2 { font-size: 16pt; line-height: 1.15; margin: 0 0 1mm; font-weight: 600; }
-h3 { font-size: 11pt; margin: 5.5mm 0 1.5mm; font-weight: 600; color: ${p.accent}; break-after: avoid; }
+h3 { font-size: 11pt; margin: 4.2mm 0 1.2mm; font-weight: 600; color: ${p.accent}; break-after: avoid; }
 h4 { font-size: 10pt; margin: 0 0 1mm; font-weight: 600; overflow-wrap: anywhere; }
 p { margin: 0 0 2mm; }
 .quiet, small, .purpose { color: ${p.soft}; }
@@ -61,17 +66,18 @@ small { font-size: 8pt; white-space: nowrap; }
 ul, ol { margin: 0 0 2mm; padding-left: 5.5mm; }
 li { margin: 0 0 0.8mm; overflow-wrap: anywhere; }
 ol.steps { padding-left: 7mm; }
-ol.steps li { margin-bottom: 1.5mm; break-inside: avoid; }
+ol.steps li { margin-bottom: 1.1mm; break-inside: avoid; }
 .box { display: inline-block; width: 3.4mm; height: 3.4mm; line-height: 3.4mm; border: 0.3mm solid ${p.ink}; vertical-align: -0.5mm; overflow: hidden; }
-.tick { white-space: nowrap; margin-right: 3mm; }
+.tick { white-space: nowrap; margin-right: 2mm; }
 .blank { display: inline-block; border-bottom: 0.25mm solid ${p.soft}; min-width: 16mm; }
 .blank.long { min-width: 45mm; }
 td .blank { min-width: 11mm; }
 table { border-collapse: collapse; width: 100%; margin: 0 0 3mm; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
-th { text-align: left; font-weight: 600; font-size: 8.5pt; color: ${p.soft}; border-bottom: 0.35mm solid ${p.ink}; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom; }
+th { text-align: left; min-width: 15mm; font-weight: 600; font-size: 8.5pt; color: ${p.soft}; border-bottom: 0.35mm solid ${p.ink}; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom; }
 td { border-bottom: 0.2mm solid ${p.faint}; padding: 1mm 1.6mm 1mm 0; vertical-align: top; overflow-wrap: anywhere; }
+.narrow { min-width: 9mm; }
 table.write td { height: 7.5mm; border: 0.2mm solid ${p.faint}; padding: 1mm; }
 table.write th { padding-left: 1mm; overflow-wrap: anywhere; }
 .card { border: 0.25mm solid ${p.faint}; padding: 2.2mm 3mm 1.6mm; margin: 0 0 3mm; break-inside: avoid; }
@@ -80,7 +86,6 @@ dt { color: ${p.soft}; }
 dd { margin: 0; overflow-wrap: anywhere; }
 .hold { border-top: 0.5mm solid ${p.ink}; border-bottom: 0.5mm solid ${p.ink}; padding: 1.6mm 0; margin: 3mm 0; break-inside: avoid; }
 .signed { margin-top: 4mm; break-inside: avoid; }
-.local { margin-top: 4mm; font-size: 8.5pt; color: ${p.soft}; break-inside: avoid; }
 .tile { break-inside: avoid; break-before: page; }
 .tile svg { display: block; }
 `;
@@ -98,8 +103,7 @@ export function documentOf(title: string, size: PageSize, date: string | undefin
         el('header', {}, el('span', {}, title), el('span', {}, date ? `printed ${date}` : '')),
         el('h2', {}, s.title), el('p', { class: 'purpose' }, s.purpose),
         s.cautions.length > 0 && el('div', { class: 'cautions' }, el('strong', {}, 'First'), el('ul', {}, ...s.cautions.map(c => el('li', {}, c)))),
-        ...s.body,
-        el('p', { class: 'local' }, `${caution} What the text of the rig does not tell is left blank.`)));
+        ...s.body));
     const head = together(el('meta', { charset: 'utf-8' }), el('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }), el('title', {}, `${title}: papers`.slice(0, 70)));
     return `<!DOCTYPE html>\n<html lang="en">\n<head>${head.text}<style>${style.replace('SIZE', size === 'a4' ? 'A4' : 'letter')}</style></head>\n<body>\n${together(el('h1', { hidden: true }, title), ...body).text}\n</body>\n</html>\n`;
 }

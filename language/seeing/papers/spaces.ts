@@ -21,7 +21,7 @@ function volumeOf(b: Bench, v: View): readonly [number, string] {
     switch (v.kind) {
         case 'column': return [Math.PI / 4 * b.num(v, 'bore') ** 2 * (b.num(v, 'height') - b.num(v, 'level')), 'above its level'];
         case 'bubbler': case 'scrubber': return [b.num(v, 'body.headspace'), 'headspace'];
-        case 'bag': case 'gasometer': return [b.num(v, 'volume'), 'full; rolled flat first, it holds hardly any'];
+        case 'bag': case 'gasometer': return b.told(v, 'dead-volume') ? [b.num(v, 'dead-volume'), 'rolled flat first'] : [b.num(v, 'volume'), 'full; less if it is rolled flat first'];
         case 'compressor': return [b.num(v, 'shell-volume'), 'shell'];
         case 'tube': return [Math.PI / 4 * b.num(v, 'bore') ** 2 * b.num(v, 'length'), ''];
         default: return [b.num(v, 'volume'), ''];

@@ -7,6 +7,7 @@ import type { View } from '../../../quantities/view.js';
 import type { Bench } from '../bench.js';
 import { blank, card, heading, list, pairs, quiet, signed, table, tick, words } from '../page.js';
 import { definePaper } from '../paper.js';
+import { separatorPress } from '../press.js';
 import { setPointsOf, wayToAct } from '../set-points.js';
 import { fillings, leftAfter, spacesOf, VOLUMES, WANTED_OXYGEN } from '../spaces.js';
 import { together, type Child, type Markup } from '../../svg.js';
@@ -20,9 +21,6 @@ const SHORTEST = 1800;
 /** Pa, least test of the low side, and by how much more than the work's head: as the rule leak-test-missing. */
 const LEAST = 500;
 const OVER_WORK = 1.5;
-/** Of the bubble point: as the rule separator-test-proves-little. And over the head of the work. */
-const OF_BUBBLE_POINT = 0.5;
-const OVER_HEAD = 2;
 /** K that nobody writes down. */
 const DRIFT = 1;
 /** L/min in m³/s, of nitrogen, for the table of minutes. */
@@ -60,8 +58,9 @@ function tightness(b: Bench, title: string, t: LeakTest, covers: readonly string
             ['pressed to', [b.number(t.pressure, unit, 2), ' of nitrogen or air; works at ', work]],
             ['gas space told', [litres(t.space), unknown.length ? [`; not told: ${unknown.join(', ')}`] : ''].flat()],
             ['held', [duration(t.lasts), ', after ten minutes for the warmth to even out']],
-            ['passes', t.mayFall > 0 ? [`with a fall of ${show(t.mayFall, unit, 2)} at most at an even temperature, no bubbles of soap at any joint`] : ['with no fall that the gauge shows, and no bubbles of soap: ', blank()]],
-            ['that would hide', t.hides > 0 ? `${show(t.hides, 'L/h', 2)} at most, 1 K of drift counted. Each kelvin by itself moves the gauge by ${show(t.perKelvin, unit, 2)}` : blank()],
+            ['passes', t.mayFall > 0 ? [`with a fall of ${show(t.mayFall, unit, 2)} at most, no bubbles of soap at any joint`] : ['with no fall that the gauge shows, and no bubbles of soap: ', blank()]],
+            ['that would hide', t.hides > 0 ? `${show(t.hides, 'L/h', 2)} at most, 1 K of drift counted` : blank()],
+            ['warmth', t.perKelvin > 0 ? `each kelvin by itself moves the gauge by ${show(t.perKelvin, unit, 2)}: read the temperature of the rig at both ends, and count that off` : ''],
         ]),
         list(mind.filter(m => m !== undefined)),
         words('At the start ', blank(), ' at ', blank(), ' °C; at the end ', blank(), ' at ', blank(), ' °C; fell ', blank(), ' ', tick('passed'), tick('failed')));
@@ -102,13 +101,10 @@ function separatorCard(b: Bench): Markup | undefined {
     const separator = b.the('separator');
     const stack = b.the('stack');
     if (!separator || !stack) return undefined;
-    const least = OVER_HEAD * b.q(stack, 'separator-head');
-    const most = OF_BUBBLE_POINT * b.q(stack, 'bubble-point');
-    const lid = Math.min(...b.parts('column').map(c => b.num(c, 'lid.rating')).filter(n => n === n));
-    const top = Math.min(most === most ? most : Infinity, lid);
+    const { least, most: top, by, weakest } = separatorPress(b, stack);
     return card('Separators, wet, on one side alone',
         pairs([
-            ['pressed to', [b.number(least, 'kPa', 2), ' or more (twice what stands across them in the work)', Number.isFinite(top) ? `; not above ${show(top, 'kPa', 2)} (${top === lid ? 'a lid' : 'half of what they hold at best'})` : ['; at most: ', blank()]].flat()],
+            ['pressed to', [b.number(least, 'kPa', 2), ` or more (${by})`, Number.isFinite(top) ? `; not above ${show(top, 'kPa', 2)} (${weakest})` : ['; at most: ', blank()]].flat()],
             ['held', '10 min, hydrogen side pressed and oxygen side open to a hose under water; then the other way round'],
             ['passes', 'no bubble from the open side after the first minute, and the gauge does not fall'],
         ]),
@@ -179,7 +175,7 @@ function deviceCard(b: Bench, v: View): Markup {
 export function purgeTable(b: Bench): Markup {
     const spaces = spacesOf(b, 'hydrogen').filter(s => b.other(s.name)!.kind !== 'cylinder');
     const rate = b.q(b.the('stack'), 'hydrogen-rate-room');
-    return table(['space', 'volume', `${VOLUMES} volumes`, ...FLOWS.map(f => `min at ${f} L/min`), 'by own gas', 'oxygen read'], spaces.map(s => {
+    return table(['space', 'volume', `${VOLUMES} volumes`, ...FLOWS.map(f => `min at ${f} L/min`), 'by own gas, let out', 'oxygen read'], spaces.map(s => {
         const whole = VOLUMES * s.volume;
         return [`${s.name}${s.by ? ` (${s.by})` : ''}`, litres(s.volume), litres(whole), ...FLOWS.map(f => (whole > 0 ? digits(whole / (f * LITRE_PER_MINUTE) / 60, 2) : blank())), whole > 0 && rate > 0 ? duration(whole / rate) : blank(), blank()];
     }));

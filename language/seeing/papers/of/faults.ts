@@ -8,15 +8,16 @@ import { definePaper } from '../paper.js';
 import { setPointsOf } from '../set-points.js';
 
 interface Sign {
-    /** Rule whose reason tells why it matters. */
-    readonly rule: string;
+    /** Rule whose reason tells why it matters, where there is one. */
+    readonly rule?: string;
+    readonly why?: string;
     readonly first: string;
     readonly canBe: string;
 }
 /** By what is sensed. Common practice, no source; why it matters stands on the page of the rule. */
 const signs: Readonly<Record<string, Sign>> = {
     volume: { rule: 'bag-overpressure', first: 'Current stays off. Nothing is opened indoors. Let gas to the burner or out of doors by its own valve, look at the seal.', canBe: 'the switch that should have ended the filling; nothing drawn; a store swollen by warmth' },
-    pressure: { rule: 'relief-set-point-order', first: 'Everything off. Read the gauge from aside. Do not loosen a fitting; let down by the bleed, out of doors.', canBe: 'the pressure switch; a valve shut or iced; warmth; on the suction side a kink or an empty bag' },
+    pressure: { why: 'The relief valve is the last thing between this pressure and a burst.', first: 'Everything off. Read the gauge from aside. Do not loosen a fitting; let down by the bleed, out of doors.', canBe: 'the pressure switch or its contactor; a valve shut or iced; warmth' },
     temperature: { rule: 'no-over-temperature-trip', first: 'Current off, leave everything shut, let it cool below 40 °C before anybody looks inside. No cold water on hot plastic.', canBe: 'cooling lost; lye low or not going round; current too high; a dry or shorted cell' },
     'discharge-temperature': { rule: 'discharge-too-hot', first: 'Compressor off. Let it cool. Pressure down by the bleed, out of doors.', canBe: 'valves worn; pressure too high; no air over it; oil low' },
     level: { rule: 'no-low-level-cut-out', first: 'Current stays off. Look for a drip, goggles on. Fill up with pure water only, cold; never start on a low level.', canBe: 'water used up; a leak; one side blocked so that the other fell; foam' },
@@ -25,10 +26,15 @@ const signs: Readonly<Record<string, Sign>> = {
     hydrogen: { rule: 'no-hydrogen-detector', first: 'Touch no switch inside. Out, doors open from outside, wait. Power off from elsewhere.', canBe: 'a joint, a hose off, a seal blown, a flame gone out; solvents and exhaust fool it' },
     current: { rule: 'low-load-impurity', first: 'Off. What was made meanwhile goes out of doors.', canBe: 'supply, lead, a dry cell, swapped setting' },
 };
-const flameOut: Sign = { rule: 'ignition-or-intake-near', first: 'Gas valve shut. Wait, air the place, then light anew from the side.', canBe: 'draught; water or ice in the line; bag empty; valve half shut' };
+const suction: Sign = { rule: 'suction-pulls-below-ambient', first: 'Compressor off. Look at the bag and its line. What was drawn since then is measured for oxygen before it is kept.', canBe: 'bag empty or pinched; a kink; a bubbler iced; its switch' };
+const roomOxygen: Sign = { rule: 'oxygen-released-indoors', first: 'Current off, out, doors open from outside. No flame, no oily cloth near.', canBe: 'oxygen line off or leaking into the room; its vent blocked' };
+const flameOut: Sign = { why: 'Gas that does not burn goes into the room.', first: 'Gas valve shut. Wait, air the place, then light anew from the side.', canBe: 'draught; water or ice in the line; bag empty; valve half shut' };
 const signOf = (b: Bench, v: View): Sign | undefined => {
     const [part, quantity] = (b.controls.sensed(v) ?? '').split('.');
-    return b.other(part)?.kind === 'burner' && quantity === 'temperature' ? flameOut : signs[quantity];
+    const kind = b.other(part)?.kind;
+    if (kind === 'burner' && quantity === 'temperature') return flameOut;
+    if (kind === 'site' && quantity === 'oxygen') return roomOxygen;
+    return quantity === 'pressure' && v.word('trips.side') === 'below' ? suction : signs[quantity];
 };
 /** Failures in one card before the rest is only counted. */
 const MOST_CAUSES = 9;
@@ -43,7 +49,7 @@ function guardCard(b: Bench, v: View) {
         ['you see', [stops.length ? `${stops.filter(n => b.other(n)).slice(0, 6).join(', ')} dropped` : 'horn or light', '; reading now: ', blank()]],
         ['first', sign?.first ?? 'Current off; look, do not reset.'],
         ['it can be', caught.length ? `${caught.slice(0, MOST_CAUSES).join('; ')}${caught.length > MOST_CAUSES ? `; ${caught.length - MOST_CAUSES} more` : ''}${sign ? `. Or: ${sign.canBe}` : ''}` : [sign?.canBe ?? blank('long'), '; or its own wire, float or supply']],
-        ['why it matters', (sign && ruleNamed(sign.rule)?.why) ?? blank('long')],
+        ['why it matters', (sign?.rule && ruleNamed(sign.rule)?.why) || sign?.why || blank('long')],
         ['before it is reset', ['cause found: ', blank('long'), ' who: ', blank()]],
     ]));
 }

@@ -2,14 +2,13 @@
 import type { Link } from '../../../rig/paths.js';
 import type { Bench } from '../bench.js';
 import { csvOf } from '../csv.js';
-import { blank, heading, quiet, table, words } from '../page.js';
+import { blank, box, heading, quiet, table, unbroken, words } from '../page.js';
 import { definePaper } from '../paper.js';
 
 const letters: Readonly<Record<string, string>> = { hydrogen: 'H', oxygen: 'O', lye: 'L', water: 'W', air: 'A', nitrogen: 'N' };
-/** Properties that tell the bore where a line meets a part. */
-const mouths: readonly string[] = ['outlet', 'bore', 'pipe.bore', 'nozzle.bore'];
-/** Of a part of such a kind, its mouth is no bore of a line. */
-const noMouth = new Set(['column.bore', 'tube.bore']);
+/** Properties that tell the bore where a line of gas leaves a part, and where it comes in. */
+const leaves: Readonly<Record<string, string>> = { column: 'outlet', valve: 'bore', vent: 'bore', 'relief-valve': 'outlet', seal: 'pipe.bore', 'purge-point': 'bore' };
+const comesIn: Readonly<Record<string, string>> = { valve: 'bore', vent: 'bore', 'relief-valve': 'inlet', seal: 'pipe.bore' };
 
 export interface TubeLine {
     readonly label: string;
@@ -32,12 +31,12 @@ export function tubeLines(b: Bench): TubeLine[] {
     };
     const done = new Set<string>();
     const found: TubeLine[] = [];
-    const mouth = (name: string) => {
+    const mouth = (name: string, keys: Readonly<Record<string, string>>) => {
         const v = b.other(name);
-        for (const key of v ? mouths : []) if (!noMouth.has(`${v!.kind}.${key}`) && b.told(v, key)) return `${b.told(v, key)} at ${name}`;
-        return undefined;
+        const told = v && keys[v.kind] && b.told(v, keys[v.kind]);
+        return told && `${told} at ${name}`;
     };
-    const joined = (l: Link) => [mouth(l.from.name), mouth(l.to.name)].filter(Boolean).join(', ') || undefined;
+    const joined = (l: Link) => (l.medium === 'lye' ? undefined : [mouth(l.from.name, leaves), mouth(l.to.name, comesIn)].filter(Boolean).join(', ') || undefined);
     for (const l of b.paths.links) {
         if (l.medium === 'current') continue;
         const tube = [l.from.name, l.to.name].map(n => b.other(n)).find(v => v?.kind === 'tube' || v?.kind === 'link' && l.medium === 'lye');
@@ -83,7 +82,7 @@ export function powerLines(b: Bench): WireLine[] {
         if (leads) done.add(leads.name);
         found.push({
             label: `P${found.length + 1}`, from: leads ? b.paths.to(leads.name, 'current').map(x => x.from.name).join(', ') : l.from.name, to: leads ? b.paths.from(leads.name, 'current').map(x => x.to.name).join(', ') : l.to.name,
-            what: leads ? `${leads.name}: a pair, plus and minus${b.told(leads, 'keyed') === 'yes' ? ', keyed' : ''}` : 'link',
+            what: leads ? `${leads.name}: a pair, plus and minus${b.told(leads, 'keyed') === 'yes' ? ', keyed' : ''}` : 'wire',
             section: b.told(leads, 'section'), length: leads && b.told(leads, 'length') && `${b.told(leads, 'length')} each way`, ends: b.told(leads, 'ends'),
         });
     }
@@ -119,15 +118,15 @@ export default definePaper({
         return [
             heading('Tubes'),
             tubes.length ? table(['label', 'from', 'to', 'size', 'length', 'material', 'told of its ends', 'in'],
-                tubes.map(t => [`${t.label} ${t.medium}`, t.from, t.to, or(t.size), or(t.length), or(t.material), [t.mark && t.mark !== t.label ? `${t.mark}${t.ends ? ', ' : ''}` : '', t.ends ?? (t.mark ? '' : blank())], '\u2610'])) : words('The text has no paths of gas, lye or water.'),
+                tubes.map(t => [`${t.label} ${t.medium}`, t.from, t.to, t.size ? unbroken(t.size) : blank(), or(t.length), or(t.material), [t.mark && t.mark !== t.label ? `${t.mark}${t.ends ? ', ' : ''}` : '', t.ends ?? (t.mark ? '' : blank())], box()])) : words('The text has no paths of gas, lye or water.'),
             quiet('A tee, a bubbler and the like are joined by a short piece each: that is a line here too. What has no size in the text has a blank.'),
             heading('Current of the stack'),
-            powerLines(b).length ? table(['label', 'from', 'to', 'what', 'section', 'length', 'ends', 'in'], powerLines(b).map(w => [w.label, w.from, w.to, w.what, or(w.section), or(w.length), or(w.ends), '\u2610'])) : words('The text has no path of current.'),
+            powerLines(b).length ? table(['label', 'from', 'to', 'what', 'section', 'length', 'ends', 'in'], powerLines(b).map(w => [w.label, w.from, w.to, w.what, or(w.section), or(w.length), or(w.ends), box()])) : words('The text has no path of current.'),
             heading('Control wires'),
-            controlLines(b).length ? table(['label', 'from', 'to', 'mind', 'section', 'length', 'in'], controlLines(b).map(w => [w.label, w.from, w.to, w.what || blank(), or(w.section), or(w.length), '\u2610'])) : words('The text has nothing that listens to anything.'),
+            controlLines(b).length ? table(['label', 'from', 'to', 'mind', 'section', 'length', 'in'], controlLines(b).map(w => [w.label, w.from, w.to, w.what, or(w.section), or(w.length), box()])) : words('The text has nothing that listens to anything.'),
             wires.length > 0 && feeds.length > 0 ? words('Fed by: ', feeds.map(f => `${f.name}${b.told(f, 'voltage') ? ` ${b.written(f, 'voltage')}` : ''}${b.told(f, 'fuse') ? `, fuse ${b.told(f, 'fuse')}` : ''}`).join('; '), '.') : undefined,
             heading('Earth'),
-            bonded.length ? table(['from', 'to', 'section', 'length', 'ohms read', 'in'], bonded.map(n => [n, 'earth', blank(), blank(), blank(), '\u2610'])) : words('What is bonded to earth: ', blank('long'), '.'),
+            bonded.length ? table(['from', 'to', 'section', 'length', 'ohms read', 'in'], bonded.map(n => [n, 'earth', blank(), blank(), blank(), box()])) : words('What is bonded to earth: ', blank('long'), '.'),
         ];
     },
     files: b => [{

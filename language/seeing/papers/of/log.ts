@@ -3,13 +3,13 @@ import { show } from '../../../units/format.js';
 import type { View } from '../../../quantities/view.js';
 import { unitOfResult } from '../../../reference/values.js';
 import type { Bench } from '../bench.js';
-import { heading, quiet, signed, table } from '../page.js';
+import { blank, heading, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 import { setPointsOf } from '../set-points.js';
 
 /** Columns that fit beside the clock. */
-const WIDTH = 7;
-const LINES = 20;
+const WIDTH = 9;
+const LINES = 17;
 
 export interface LogColumn {
     readonly what: string;
@@ -48,18 +48,19 @@ export default definePaper({
     make: b => {
         const columns = logColumns(b);
         const blocks: LogColumn[][] = [];
-        for (let i = 0; i < Math.max(columns.length, 1); i += WIDTH) blocks.push(columns.slice(i, i + WIDTH));
+        const wide = Math.ceil(columns.length / Math.max(1, Math.ceil(columns.length / WIDTH)));
+        for (let i = 0; i < Math.max(columns.length, 1); i += Math.max(wide, 1)) blocks.push(columns.slice(i, i + Math.max(wide, 1)));
         const lines = Math.max(6, Math.floor(LINES / Math.min(blocks.length, 3)));
         return [
+            words('Day: ', blank(), ' Started: ', blank(), ' Stopped: ', blank(), ' By: ', blank()),
             ...blocks.flatMap((block, i) => [
                 blocks.length > 1 && heading(`${i + 1} of ${blocks.length}`),
-                table(['day, time', ...block.map(c => c.what), 'seen, by'], [
+                table(['clock', ...block.map(c => c.what.replace('.', ' ')), 'seen, by'], [
                     ['limits', ...block.map(c => c.limits), ''], ['expected', ...block.map(c => c.expected), ''],
                     ...Array.from({ length: lines }, () => []),
                 ], 'write'),
             ]),
             quiet('Limits: < acts above that, > acts below it. Expected: warm and running, worked out from the text.'),
-            signed(),
         ];
     },
 });

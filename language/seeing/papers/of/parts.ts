@@ -3,15 +3,16 @@ import type { View } from '../../../quantities/view.js';
 import type { Bench } from '../bench.js';
 import { csvOf } from '../csv.js';
 import { packOf, separatorSheet, spare } from '../pack.js';
-import { blank, heading, quiet, table, words } from '../page.js';
+import { blank, box, heading, quiet, table, unbroken, words, type Cell } from '../page.js';
 import { definePaper } from '../paper.js';
+import { el } from '../../svg.js';
 
 /** What guards: it is bought with the first parts, not with what money is left. */
 const guards = ['relief-valve', 'seal', 'arrestor', 'analyser', 'detector', 'trip', 'stop-button', 'fuse', 'check-valve', 'purge-point', 'horn', 'fan', 'vent', 'tray'];
 /** Kinds that nobody buys. */
 const notBought = new Set(['purpose', 'routine', 'site', 'budget', 'controller', 'lye']);
 /** Lines of the text that say nothing about what to buy. */
-const notForBuyers = new Set(['price', 'senses', 'needs', 'stopped-by', 'latched-by', 'sounded-by', 'calibrated', 'tested', 'source', 'place', 'shut-while', 'opened-by', 'open-while', 'leaves-on', 'follows', 'trips', 'alarm', 'resets', 'makes', 'breaks', 'on', 'fed-from', 'distance', 'level', 'base-height', 'top-height', 'note', 'if-wire-breaks', 'if-detached', 'if-unpowered', 'if-cell-dies', 'holes', 'window-at', 'current', 'changed', 'cell-fitted']);
+const notForBuyers = new Set(['price', 'needs', 'stopped-by', 'latched-by', 'sounded-by', 'calibrated', 'tested', 'source', 'place', 'shut-while', 'opened-by', 'open-while', 'leaves-on', 'follows', 'on', 'fed-from', 'distance', 'level', 'base-height', 'top-height', 'note', 'if-wire-breaks', 'if-detached', 'if-unpowered', 'if-cell-dies', 'holes', 'window-at', 'current', 'changed', 'cell-fitted']);
 /** Lines of one part before the rest is left to the text. */
 const MOST_LINES = 9;
 
@@ -65,8 +66,11 @@ export function spares(b: Bench): Spare[] {
     return found;
 }
 const mm = (m: number) => String(Math.round(m * 10000) / 10);
-const rows = (of: readonly Line[]) => of.map(l => [l.name, l.kind.replace(/-/g, ' '), String(l.count), l.what || blank(), l.price ?? blank(), blank()]);
-const head = ['part', 'kind', 'no.', 'what the text tells of it', 'price', 'got from'];
+const rows = (of: readonly Line[]) => of.map((l): Cell[] => {
+    const kind = l.kind.replace(/-/g, ' ');
+    return [l.name === l.kind ? kind : [l.name, el('br'), el('small', {}, kind)], String(l.count), l.what || blank('long'), l.price ? unbroken(l.price) : blank(), blank(), box()];
+});
+const head = ['part', 'no.', 'what the text tells of it', 'price', 'got from', 'got'];
 
 export default definePaper({
     name: 'parts', place: 10, title: 'Parts and spares',
@@ -85,7 +89,7 @@ export default definePaper({
             heading('What guards'), guarding.length ? table(head, rows(guarding)) : words('The text names nothing that guards.'),
             heading('All other parts'), others.length ? table(head, rows(others)) : words('The text names no others.'),
             heading('Spares'), quiet('How many is common practice, no source. Each in its own bag, with its size on it.'),
-            table(['what', 'no.', 'size', 'where it lies', 'got'], spares(b).map(s => [s.what, s.count === s.count ? String(s.count) : blank(), s.size ?? blank(), blank(), blank()])),
+            table(['what', 'no.', 'size', 'where it lies', 'got'], spares(b).map(s => [s.what, s.count === s.count ? String(s.count) : blank(), s.size ?? blank(), blank(), box()])),
             heading('Money'),
             words('Prices told and other costs together: ', budget ? b.predicted(budget, 'parts-total') : blank(), `. Without a price: ${open} of ${priced.length} parts.`),
         ];

@@ -55,7 +55,7 @@ export default definePaper({
             ]),
             heading('Stop'),
             steps([
-                `Current off${b.parts('stop-button').length ? ` (${named(b, 'stop-button')} is for emergencies too)` : ''}. The stack still holds volts for a while: do not touch.`,
+                `Current off${b.parts('stop-button').length ? ` by its own switch or ${named(b, 'stop-button')}` : ''}. The stack still holds volts for a while: do not touch.`,
                 b.parts('compressor').length > 0 ? `${named(b, 'compressor')} at rest and unloaded.` : undefined,
                 b.parts('cylinder').length > 0 ? `${named(b, 'cylinder')} shut by hand.` : undefined,
                 'Fan and detector go on for as long as gas can come out. Levels settle equal: read them.',

@@ -6,11 +6,10 @@ import { duration, show } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
 import { blank, heading, list, pairs, quiet, signed, steps, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
+import { separatorPress } from '../press.js';
 import { hydroxide } from './lye.js';
 
-/** As the rules separator-test-proves-little and separator-lets-more-through. */
-const OVER_HEAD = 2;
-const OF_BUBBLE_POINT = 0.5;
+/** Times what sound sheets let through: as the rule separator-lets-more-through. */
 const FAILS_AT = 2;
 /** m that must stay above a port. Common practice, no source. */
 const LEFT_OVER_PORT = 0.02;
@@ -23,6 +22,10 @@ export interface SeparatorCheck {
     readonly least: number;
     readonly most: number;
     readonly head: number;
+    /** What the head is. */
+    readonly by: string;
+    /** m by which the level of the pressed side would be lower when lye has gone through a hole until all is at rest. */
+    readonly restsLower: number;
     /** m of lye that stands so high. */
     readonly asLevel: number;
     /** m/s of the pressed side while the sheets are whole; NaN where their permeability is not told. */
@@ -35,10 +38,7 @@ export function separatorCheck(b: Bench): SeparatorCheck | undefined {
     const separator = b.the('separator');
     const column = b.the('column');
     if (!stack || !separator) return undefined;
-    const least = OVER_HEAD * b.q(stack, 'separator-head');
-    const point = OF_BUBBLE_POINT * b.q(stack, 'bubble-point');
-    const lids = b.parts('column').map(c => b.num(c, 'lid.rating')).filter(n => n === n);
-    const most = Math.min(point === point ? point : Infinity, ...lids);
+    const { least, most, by } = separatorPress(b, stack);
     // No harder than it takes: the least that shows a hole.
     const head = least <= most ? least : NaN;
     const solute = hydroxide(b);
@@ -47,7 +47,10 @@ export function separatorCheck(b: Bench): SeparatorCheck | undefined {
     const wetted = b.sizes(stack, 'wetted');
     const rate = wetted && column ? b.num(separator, 'permeability') * head * wetted[0] * wetted[1] * b.q(stack, 'cells-total') / (Math.PI / 4 * b.num(column, 'bore') ** 2) : NaN;
     const ports = [...b.parts('column').map(c => b.num(c, 'return-port')), ...b.parts('link').map(l => b.num(l, 'depth'))].filter(n => n === n);
-    return { least, most, head, asLevel: head / (density * GRAVITY), rate, mayFall: ports.length ? Math.max(0, Math.min(...ports) - LEFT_OVER_PORT) : NaN };
+    const areas = b.parts('column').map(c => b.num(c, 'bore') ** 2);
+    // A fall on the pressed side is a rise on the other: shared by their areas.
+    const share = areas.length === 2 ? areas[1] / (areas[0] + areas[1]) : NaN;
+    return { least, most, by, head, restsLower: share * head / (density * GRAVITY), asLevel: head / (density * GRAVITY), rate, mayFall: ports.length ? Math.max(0, Math.min(...ports) - LEFT_OVER_PORT) : NaN };
 }
 
 export default definePaper({
@@ -71,8 +74,8 @@ export default definePaper({
         return [
             pairs([
                 ['head in the work', b.predicted(stack, 'separator-head')],
-                ['pressed to', [b.number(c.head, 'kPa', 2), ', twice that; not above ', Number.isFinite(c.most) ? show(c.most, 'kPa', 2) : blank(), c.head === c.head ? '' : '; between the two there is nothing, or one of them is not known: settle that first']],
-                ['as a column of this lye', [mm(c.asLevel), ' between the two levels']],
+                ['pressed to', [b.number(c.head, 'kPa', 2), `, ${c.by}; not above `, Number.isFinite(c.most) ? show(c.most, 'kPa', 2) : blank(), c.head === c.head ? '' : '; between the two there is nothing, or one of them is not known: settle that first']],
+                ['as a column of this lye', [mm(c.asLevel), '; through a hole the pressed side would come to rest ', mm(c.restsLower), ' lower']],
                 ['level moves by itself', c.rate === c.rate ? [show(c.rate, 'mm/h', 2), ' at most while the sheets are whole (lye that seeps through their pores)'] : ['not told (permeability): the first check on sound sheets sets it: ', blank(), ' mm/h']],
                 ['stop when faster than', c.rate === c.rate ? `${show(fails, 'mm/h', 2)}, twice that` : ['twice that of the first check: ', blank(), ' mm/h']],
                 ['stop mark', [mm(c.mayFall), ' below the level at the start', c.mayFall === c.mayFall ? `: ${show(LEFT_OVER_PORT, 'mm')} of lye stay above the nearest port` : '', stopAfter > 0 ? `; sound sheets take ${duration(stopAfter)} to it` : '']],

@@ -2,7 +2,7 @@
 import { show } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
 import { packOf, type Pack } from '../pack.js';
-import { blank, heading, hold, quiet, signed, steps, table, words } from '../page.js';
+import { blank, box, heading, hold, quiet, signed, steps, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 import { together, type Child } from '../../svg.js';
 
@@ -15,7 +15,6 @@ export function firstHalf(b: Bench, pack: Pack): 'hydrogen' | 'oxygen' | undefin
     const half = b.told(pack.stack, 'hydrogen-half');
     return half === 'left' ? 'hydrogen' : half === 'right' ? 'oxygen' : undefined;
 }
-const box = () => '\u2610';
 
 export default definePaper({
     name: 'stacking', place: 40, title: 'Stacking order',
@@ -66,7 +65,7 @@ export default definePaper({
                 [together('Crosswise in three rounds: '), torqueOf(1 / 3), ', ', torqueOf(2 / 3), ', ', torque ?? blank(), b.told(stack, 'tie-rods.count') ? ` on each of ${b.told(stack, 'tie-rods.count')} ${b.told(stack, 'tie-rods.thread') ?? ''} rods.` : ' on each rod.'],
                 ['Height between the boards at every rod: expected ', height ?? blank(), '; read ', blank(), ' ', blank(), ' ', blank(), ' ', blank(), '. Where it is larger, look before you pull harder.'],
                 ['Clamping force by that torque: ', b.predicted(stack, 'clamp-force'), '; the gaskets are squeezed by ', b.predicted(stack, 'gasket-squeeze'), ', in the middle between rods ', b.predicted(stack, 'gasket-squeeze-between'), '.'],
-                'Ohmmeter from plate to plate: no short between any two neighbours, none from any plate to a rod or the boards\' metal.',
+                'Ohmmeter from plate to plate: no short between any two neighbours, none from any plate to a rod or the metal of the boards.',
                 ['Again after a day, and after the first warm run, cold and without pressure: gaskets settle. After a day: ', blank(), ' After the first run: ', blank()],
             ]),
             signed(),
