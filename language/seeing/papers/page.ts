@@ -45,7 +45,7 @@ const p = printed;
 const style = `
 @page { size: SIZE; margin: 14mm 13mm 14mm 15mm; }
 * { box-sizing: border-box; }
-html { color: ${p.ink}; background: ${p.paper}; font: 9.5pt/1.38 system-ui, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-serif; font-variant-numeric: tabular-nums; }
+html { color: ${p.ink}; background: ${p.paper}; font: 9.2pt/1.36 system-ui, "Segoe UI", "Noto Sans", "DejaVu Sans", sans-serif; font-variant-numeric: tabular-nums; }
 body { margin: 0 auto; max-width: 182mm; }
 @media screen { body { padding: 10mm 0; } .sheet { margin-bottom: 22mm; } }
 .sheet { break-before: page; }
@@ -60,11 +60,11 @@ p { margin: 0 0 2mm; }
 .quiet, small, .purpose { color: ${p.soft}; }
 .quiet { font-size: 8.5pt; }
 small { font-size: 8pt; white-space: nowrap; }
-.cautions { border: 0.5mm solid ${p.error}; padding: 1.8mm 3mm; margin: 2.5mm 0 3.5mm; break-inside: avoid; }
+.cautions { border: 0.5mm solid ${p.error}; padding: 1.4mm 3mm 1mm; margin: 2mm 0 3mm; break-inside: avoid; }
 .cautions strong { color: ${p.error}; }
 .cautions ul { margin: 0.5mm 0 0; }
 ul, ol { margin: 0 0 2mm; padding-left: 5.5mm; }
-li { margin: 0 0 0.8mm; overflow-wrap: anywhere; }
+li { margin: 0 0 0.6mm; overflow-wrap: anywhere; }
 ol.steps { padding-left: 7mm; }
 ol.steps li { margin-bottom: 1.1mm; break-inside: avoid; }
 .box { display: inline-block; width: 3.4mm; height: 3.4mm; line-height: 3.4mm; border: 0.3mm solid ${p.ink}; vertical-align: -0.5mm; overflow: hidden; }
@@ -75,10 +75,12 @@ td .blank { min-width: 11mm; }
 table { border-collapse: collapse; width: 100%; margin: 0 0 3mm; }
 thead { display: table-header-group; }
 tr { break-inside: avoid; }
-th { text-align: left; min-width: 15mm; font-weight: 600; font-size: 8.5pt; color: ${p.soft}; border-bottom: 0.35mm solid ${p.ink}; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom; }
+th { text-align: left; min-width: 16.5mm; font-weight: 600; font-size: 8.5pt; color: ${p.soft}; border-bottom: 0.35mm solid ${p.ink}; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom; }
 td { border-bottom: 0.2mm solid ${p.faint}; padding: 1mm 1.6mm 1mm 0; vertical-align: top; overflow-wrap: anywhere; }
-.narrow { min-width: 9mm; }
-table.write td { height: 7.5mm; border: 0.2mm solid ${p.faint}; padding: 1mm; }
+th:first-child { min-width: 23mm; }
+th.narrow { min-width: 9mm; }
+.write th:first-child { min-width: 16mm; }
+table.write td { height: 7mm; border: 0.2mm solid ${p.faint}; padding: 1mm; }
 table.write th { padding-left: 1mm; overflow-wrap: anywhere; }
 .card { border: 0.25mm solid ${p.faint}; padding: 2.2mm 3mm 1.6mm; margin: 0 0 3mm; break-inside: avoid; }
 dl { display: grid; grid-template-columns: 42mm 1fr; gap: 0.7mm 3mm; margin: 0 0 1.5mm; }

@@ -3,7 +3,7 @@ import { show } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
 import { csvOf } from '../csv.js';
 import { dxfOf } from '../dxf.js';
-import { clearanceOf, holesOf, packOf, plateThickness, separatorSheet, spare, windowPlace } from '../pack.js';
+import { clearanceOf, type Hole, holesOf, packOf, plateThickness, separatorSheet, spare, windowPlace } from '../pack.js';
 import { blank, type Cell, heading, list, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 import { el, together } from '../../svg.js';
@@ -41,6 +41,16 @@ export function pieces(b: Bench): Piece[] {
     if (sleeves === 'sleeved') found.push({ what: 'sleeves for the tie rods', count: rods ? rods.number : NaN, spare: 1, material: undefined, size: undefined, note: 'insulating, over the whole height of the pack' });
     return found;
 }
+/** Holes alike of one height: a line of the table. */
+function rowsOf(holes: readonly Hole[]): { readonly what: string; readonly bore: number; readonly holes: readonly Hole[] }[] {
+    const rows = new Map<string, Hole[]>();
+    for (const h of holes) {
+        const key = `${h.what} ${h.bore} ${h.at[1]}`;
+        rows.set(key, [...(rows.get(key) ?? []), h]);
+    }
+    return [...rows.values()].map(row => ({ what: `${row[0].what} hole${row.length > 1 ? 's' : ''}`, bore: row[0].bore, holes: row }));
+}
+const bare = (m: readonly number[]) => `${[...new Set(m)].map(n => String(Math.round(n * 10000) / 10)).join(', ')} mm`;
 const number = (n: number): Cell => (n === n ? String(n) : blank());
 
 export default definePaper({
@@ -69,7 +79,7 @@ export default definePaper({
             heading('Holes and places'),
             quiet('From the lower left corner of the plate, seen from the front, to the middle of the hole.'),
             table(['what', 'no.', 'bore', 'from the left', 'from below'], [
-                ...holes.map(h => [`${h.what} hole`, '1', millimetres(h.bore), millimetres(h.at[0]), millimetres(h.at[1])] as Cell[]),
+                ...rowsOf(holes).map(r => [r.what, String(r.holes.length), millimetres(r.bore), r.holes.length > 1 ? bare(r.holes.map(h => h.at[0])) : millimetres(r.holes[0].at[0]), r.holes.length > 1 ? bare(r.holes.map(h => h.at[1])) : millimetres(r.holes[0].at[1])] as Cell[]),
                 ['window, lower left corner', '1', '', window ? millimetres(window[0]) : blank(), window ? millimetres(window[1]) : blank()],
                 ...(holes.some(h => ['hydrogen', 'oxygen', 'lye'].includes(h.what)) ? [] : [['channel holes (manifold)', blank(), b.ask(stack, 'manifold.bore'), blank(), blank()] as Cell[]]),
                 [['ports, from each half of a cell to its channel', b.told(stack, 'port.length') ? `, ${b.told(stack, 'port.length')} long` : ''], ports ? String(ports.number) : blank(), b.ask(stack, 'port.bore'), blank(), b.told(stack, 'port.below') ? `${b.told(stack, 'port.below')} below the top of the window` : blank()],

@@ -2,7 +2,7 @@
 import type { Link } from '../../../rig/paths.js';
 import type { Bench } from '../bench.js';
 import { csvOf } from '../csv.js';
-import { blank, box, heading, quiet, table, unbroken, words } from '../page.js';
+import { blank, box, heading, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 
 const letters: Readonly<Record<string, string>> = { hydrogen: 'H', oxygen: 'O', lye: 'L', water: 'W', air: 'A', nitrogen: 'N' };
@@ -118,7 +118,7 @@ export default definePaper({
         return [
             heading('Tubes'),
             tubes.length ? table(['label', 'from', 'to', 'size', 'length', 'material', 'told of its ends', 'in'],
-                tubes.map(t => [`${t.label} ${t.medium}`, t.from, t.to, t.size ? unbroken(t.size) : blank(), or(t.length), or(t.material), [t.mark && t.mark !== t.label ? `${t.mark}${t.ends ? ', ' : ''}` : '', t.ends ?? (t.mark ? '' : blank())], box()])) : words('The text has no paths of gas, lye or water.'),
+                tubes.map(t => [`${t.label} ${t.medium}`, t.from, t.to, or(t.size), or(t.length), or(t.material), [t.mark && t.mark !== t.label ? `${t.mark}${t.ends ? ', ' : ''}` : '', t.ends ?? (t.mark ? '' : blank())], box()])) : words('The text has no paths of gas, lye or water.'),
             quiet('A tee, a bubbler and the like are joined by a short piece each: that is a line here too. What has no size in the text has a blank.'),
             heading('Current of the stack'),
             powerLines(b).length ? table(['label', 'from', 'to', 'what', 'section', 'length', 'ends', 'in'], powerLines(b).map(w => [w.label, w.from, w.to, w.what, or(w.section), or(w.length), or(w.ends), box()])) : words('The text has no path of current.'),

@@ -54,7 +54,7 @@ export function spares(b: Bench): Spare[] {
         if (pack.stack.said('tie-rods')) found.push({ what: 'tie rod with nuts and washers', size: b.told(pack.stack, 'tie-rods.thread'), count: 1 });
     }
     for (const v of b.parts('column', 'bubbler', 'scrubber')) found.push({ what: `seal of the lid of ${v.name}`, size: undefined, count: 1 });
-    for (const v of b.parts('fuse')) found.push({ what: `fuse for ${v.name}`, size: [b.told(v, 'rating'), b.told(v, 'dc-rating') && `${b.told(v, 'dc-rating')} DC`].filter(Boolean).join(', ') || undefined, count: 2 });
+    for (const v of b.parts('fuse')) found.push({ what: v.name === v.kind ? 'fuse' : `fuse ${v.name}`, size: [b.told(v, 'rating'), b.told(v, 'dc-rating') && `${b.told(v, 'dc-rating')} DC`].filter(Boolean).join(', ') || undefined, count: 2 });
     for (const v of b.parts('feed')) if (b.told(v, 'fuse') !== 'none') found.push({ what: `fuse for ${v.name}`, size: b.told(v, 'fuse'), count: 2 });
     for (const v of b.parts('filter')) found.push({ what: `element of ${v.name}`, size: b.told(v, 'sort'), count: 1 });
     for (const v of b.parts('dryer')) found.push({ what: `charge of ${v.name}`, size: [b.told(v, 'desiccant'), b.told(v, 'mass')].filter(Boolean).join(', ') || undefined, count: 1 });

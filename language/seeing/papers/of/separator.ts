@@ -86,10 +86,11 @@ export default definePaper({
                 ['Levels now: ', ...columns.flatMap(v => [`${v.name} ${b.told(v, 'level') ? `(told ${b.told(v, 'level')}) ` : ''}`, blank(), ' mm; ']), 'lye ', blank(), ' °C.'],
                 'Mark level and stop mark on the sight tube of the pressed side. Open side to the air through a hose that ends under water.',
                 'Press the hydrogen side with nitrogen by a water gauge, slowly, to the pressure above. Shut the tap and let it stand for five minutes. Then read.',
+                c.restsLower > c.mayFall ? 'At this pressure a level can reach a port: whoever presses watches nothing else.' : undefined,
                 'Afterwards let the pressure off slowly, open the link, let the levels come back. The same with the oxygen side if there is doubt.',
             ]),
             heading('Readings'),
-            table(['minutes', 'pressure', 'level of the pressed side', 'moved', 'at most', 'bubbles on the open side'], Array.from({ length: READINGS + 1 }, (_, i) => [String(i * STEP / 60), blank(), blank(), i ? blank() : '', c.rate === c.rate ? show(fails * i * STEP, 'mm', 2) : blank(), blank()]), 'write'),
+            table(['minutes', 'pressure', 'level of the pressed side', 'moved', 'at most', 'bubbles on the open side'], Array.from({ length: READINGS + 1 }, (_, i) => [String(i * STEP / 60), '', '', '', i && c.rate === c.rate ? show(fails * i * STEP, 'mm', 2) : '', '']), 'write'),
             list([
                 'A level that does not move and a pressure that falls: a joint leaks, not a sheet. Soap, then again.',
                 'Pressure and level both move: note both. Only at an even pressure does the rate tell of the sheets.',
