@@ -17,10 +17,11 @@ export const quiet = (...of: readonly Child[]): Markup => el('p', { class: 'quie
 
 /** Columns of a number or a tick. */
 const narrow = new Set(['no.', 'in', 'ok', 'got', 'spare', 'cell', 'plate']);
+const wider = new Set(['material', 'size', 'at']);
 
 /** A table with its head on every page that it reaches. */
 export function table(head: readonly string[], rows: readonly (readonly Cell[])[], form: 'lines' | 'write' = 'lines'): Markup {
-    return el('table', { class: form }, el('thead', {}, el('tr', {}, ...head.map(h => el('th', { scope: 'col', class: narrow.has(h) ? 'narrow' : undefined }, h)))),
+    return el('table', { class: form }, el('thead', {}, el('tr', {}, ...head.map(h => el('th', { scope: 'col', class: narrow.has(h) ? 'narrow' : wider.has(h) ? 'wider' : undefined }, h)))),
         el('tbody', {}, ...rows.map(row => el('tr', {}, ...head.map((_, i) => el('td', {}, ...[row[i]].flat()))))));
 }
 /** What is done, in order, each with a box to tick. */
@@ -57,6 +58,7 @@ h2 { font-size: 16pt; line-height: 1.15; margin: 0 0 1mm; font-weight: 600; }
 h3 { font-size: 11pt; margin: 4.2mm 0 1.2mm; font-weight: 600; color: ${p.accent}; break-after: avoid; }
 h4 { font-size: 10pt; margin: 0 0 1mm; font-weight: 600; overflow-wrap: anywhere; }
 p { margin: 0 0 2mm; }
+h3 + .quiet { break-after: avoid; }
 .quiet, small, .purpose { color: ${p.soft}; }
 .quiet { font-size: 8.5pt; }
 small { font-size: 8pt; white-space: nowrap; }
@@ -77,7 +79,8 @@ thead { display: table-header-group; }
 tr { break-inside: avoid; }
 th { text-align: left; min-width: 16.5mm; font-weight: 600; font-size: 8.5pt; color: ${p.soft}; border-bottom: 0.35mm solid ${p.ink}; padding: 0.8mm 1.6mm 0.8mm 0; vertical-align: bottom; }
 td { border-bottom: 0.2mm solid ${p.faint}; padding: 1mm 1.6mm 1mm 0; vertical-align: top; overflow-wrap: anywhere; }
-th:first-child { min-width: 23mm; }
+th:first-child { min-width: 24mm; }
+th.wider { min-width: 21mm; }
 th.narrow { min-width: 9mm; }
 .write th:first-child { min-width: 16mm; }
 table.write td { height: 7mm; border: 0.2mm solid ${p.faint}; padding: 1mm; }

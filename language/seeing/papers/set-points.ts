@@ -37,7 +37,7 @@ export function setPointsOf(b: Bench, v: View): SetPoint[] {
         return [{
             key, side: v.word(`${key}.side`) ?? '', at: inUnit(value, value.number), low, high,
             passes: low === low && high === high ? `${inUnit(value, low)} to ${inUnit(value, high)}` : '',
-            by: own ? 'its own ±' : v.says('tolerance') === 'assumed' ? `± ${show(share, '%')}, not told: usual for small switches` : `± ${show(share, '%')} as told`, waits,
+            by: own ? 'its own ±' : v.says('tolerance') === 'assumed' ? `± ${show(share, '%')}, not told` : `± ${show(share, '%')} as told`, waits,
         }];
     });
 }

@@ -14,8 +14,10 @@ import { together, type Child, type Markup } from '../../svg.js';
 
 /** Share of what the stack makes that a tightness test must be able to show: as the rule leak-test-too-coarse. */
 const SHOWN = 0.01;
-/** Share of the test pressure that may be lost. Common practice, no source. */
-const MAY_FALL = 0.1;
+/** Share of the test pressure that may be lost: on a water gauge, and on a dial of the high side. Common practice, no source. */
+const MAY_FALL = { low: 0.1, high: 0.02 };
+/** Share of its set pressure by which a relief valve may open beside it: ASME BPVC VIII-1, above 5 bar, from memory. */
+const RELIEF_TOLERANCE = 0.03;
 /** s, shortest holding. Common practice, no source. */
 const SHORTEST = 1800;
 /** Pa, least test of the low side, and by how much more than the work's head: as the rule leak-test-missing. */
@@ -41,8 +43,8 @@ export interface LeakTest {
     readonly perKelvin: number;
 }
 /** Numbers of a tightness test of a space; NaN where the rig does not tell what they need. */
-export function leakTest(pressure: number, space: number, made: number, air: number): LeakTest {
-    const mayFall = MAY_FALL * pressure;
+export function leakTest(side: 'low' | 'high', pressure: number, space: number, made: number, air: number): LeakTest {
+    const mayFall = MAY_FALL[side] * pressure;
     // Long enough that the fall allowed and one kelvin together hide no more than the share that must show.
     const needed = gasLost(space, pressure, mayFall, DRIFT, ROOM, 1, air) / (SHOWN * made);
     const lasts = Math.max(SHORTEST, needed === needed ? Math.ceil(needed / 600) * 600 : SHORTEST);
@@ -55,7 +57,7 @@ function tightness(b: Bench, title: string, t: LeakTest, covers: readonly string
     return card(title,
         pairs([
             ['covers', b.names(covers)],
-            ['pressed to', [b.number(t.pressure, unit, 2), ' of nitrogen or air; works at ', work]],
+            ['pressed to', [b.number(t.pressure, unit), unit === 'bar' ? ' of nitrogen; works at ' : ' of nitrogen or air; works at ', work]],
             ['gas space told', [litres(t.space), unknown.length ? [`; not told: ${unknown.join(', ')}`] : ''].flat()],
             ['held', [duration(t.lasts), ', after ten minutes for the warmth to even out']],
             ['passes', t.mayFall > 0 ? [`with a fall of ${show(t.mayFall, unit, 2)} at most, no bubbles of soap at any joint`] : ['with no fall that the gauge shows, and no bubbles of soap: ', blank()]],
@@ -80,7 +82,7 @@ function leakCards(b: Bench): Markup[] {
     if (stack) {
         const pressure = Math.max(OVER_WORK * head, LEAST);
         const cap = Math.min(...lids);
-        cards.push(tightness(b, 'Tightness, low side', leakTest(head === head ? pressure : LEAST, sum(soft.map(s => s.volume)) || NaN, made, air), ['stack', ...soft.map(s => s.name)], soft.filter(s => !(s.volume > 0)).map(s => s.name), 'kPa', [
+        cards.push(tightness(b, 'Tightness, low side', leakTest('low', head === head ? pressure : LEAST, sum(soft.map(s => s.volume)) || NaN, made, air), ['stack', ...soft.map(s => s.name)], soft.filter(s => !(s.volume > 0)).map(s => s.name), 'kPa', [
             'Both gas sides linked by a hose, so that nothing presses on the separators. Bag, seals, vents and burner blanked off.',
             lids.length ? `The weakest lid told holds ${show(cap, 'kPa')}${pressure > cap ? ': less than this test. Blank it or do not test so.' : '.'}` : 'What the lids of the columns hold is not told: ask before you press on them.',
             'A water gauge (U of clear hose) shows such pressures; a dial does not.',
@@ -90,7 +92,7 @@ function leakCards(b: Bench): Markup[] {
     if (cylinder) {
         const cut = b.q(cylinder, 'cut-off');
         const high = low.filter(s => behind.has(s.name));
-        cards.push(tightness(b, 'Tightness, high side', leakTest(cut, sum(high.map(s => s.volume)) || NaN, made, air), high.map(s => s.name), high.filter(s => !(s.volume > 0)).map(s => s.name), 'bar', [
+        cards.push(tightness(b, 'Tightness, high side', leakTest('high', cut, sum(high.map(s => s.volume)) || NaN, made, air), high.map(s => s.name), high.filter(s => !(s.volume > 0)).map(s => s.name), 'bar', [
             'Nitrogen only, by a regulator, in steps; nobody in front of a fitting while it rises. Soap at each step.',
             `Not above the rating of any part${b.told(cylinder, 'rating') ? ` (${cylinder.name} ${b.told(cylinder, 'rating')})` : ''}. A proof test above the working pressure is done with water by a test body.`,
         ], b.predicted(cylinder, 'cut-off')));
@@ -104,7 +106,7 @@ function separatorCard(b: Bench): Markup | undefined {
     const { least, most: top, by, weakest } = separatorPress(b, stack);
     return card('Separators, wet, on one side alone',
         pairs([
-            ['pressed to', [b.number(least, 'kPa', 2), ` or more (${by})`, Number.isFinite(top) ? `; not above ${show(top, 'kPa', 2)} (${weakest})` : ['; at most: ', blank()]].flat()],
+            ['pressed to', [b.number(least, 'kPa'), ` or more (${by})`, Number.isFinite(top) ? `; not above ${show(top, 'kPa')} (${weakest})` : ['; at most: ', blank()]].flat()],
             ['held', '10 min, hydrogen side pressed and oxygen side open to a hose under water; then the other way round'],
             ['passes', 'no bubble from the open side after the first minute, and the gauge does not fall'],
         ]),
@@ -114,7 +116,7 @@ function separatorCard(b: Bench): Markup | undefined {
         ]),
         words('Hydrogen side at ', blank(), ' bubbles ', blank(), ' fell ', blank(), ' ', tick('passed'), ' Oxygen side at ', blank(), ' bubbles ', blank(), ' fell ', blank(), ' ', tick('passed')));
 }
-/** Between which pressures a relief valve must open, Pa: above where the store is cut off, not above what it guards may bear. */
+/** Between which pressures a relief valve must open, Pa: above where the store is cut off and the last trip on it acts, not above what it guards may bear. */
 export function reliefLimits(b: Bench, relief: View): { readonly above: number; readonly notAbove: number; readonly weakest: string | undefined } {
     const guarded = guardedBy(relief);
     let above = NaN;
@@ -122,7 +124,10 @@ export function reliefLimits(b: Bench, relief: View): { readonly above: number; 
     let weakest: string | undefined;
     for (const v of guarded) {
         const cut = v.kind === 'cylinder' ? b.q(v, 'cut-off') : v.kind === 'regulator' ? b.num(v, 'set') : NaN;
-        if (!(above >= cut) && cut === cut) above = cut;
+        // A trip over the cut-off acts before it.
+        const trips = b.controls.sensing(`${v.name}.pressure`).flatMap(d => setPointsOf(b, d)).filter(p => p.side === 'above').map(p => (p.high === p.high ? p.high : 0));
+        const last = Math.max(cut, ...trips);
+        if (!(above >= last) && last === last) above = last;
         const rating = b.num(v, 'rating');
         if (rating > 0 && !(notAbove <= rating)) [notAbove, weakest] = [rating, v.name];
     }
@@ -136,10 +141,11 @@ export function reliefLimits(b: Bench, relief: View): { readonly above: number; 
 function reliefCards(b: Bench): Markup[] {
     const cards = b.parts('relief-valve').map(v => {
         const { above, notAbove, weakest } = reliefLimits(b, v);
+        const set = b.num(v, 'set');
         return card(`Relief valve ${v.name}`,
             pairs([
                 ['set', b.ask(v, 'set')],
-                ['passes', ['opens above ', b.number(above, 'bar'), ' (the work ends there) and at ', b.number(notAbove, 'bar'), weakest ? ` or less (${weakest})` : ' or less (the weakest part that it guards)', '; shuts tight again']],
+                ['passes', ['opens above ', b.number(above, 'bar'), ' (nothing below that may open it), at ', b.number(notAbove, 'bar'), weakest ? ` or less (${weakest})` : ' or less (the weakest part that it guards)', set > 0 ? `, within 3 % of its set pressure: ${show(set * (1 - RELIEF_TOLERANCE), 'bar', 4)} to ${show(set * (1 + RELIEF_TOLERANCE), 'bar', 4)}` : '', '; shuts tight again']],
                 ['last test told', b.ask(v, 'tested')],
             ]),
             list(['With nitrogen, on a test stand, by who may do it; the seal put back on. Never by filling the store with hydrogen until it blows.']),
@@ -188,7 +194,7 @@ export default definePaper({
     cautions: () => [
         'All of this without hydrogen: air, nitrogen, water. What is not tested with those is found by hydrogen.',
         'Nitrogen in a small room takes the breath away without a warning: let it out of doors.',
-        'A card that fails ends the work. Mend, then the whole card again. The text of the rig gets a `test` with its day.',
+        'A card that fails ends the work. Mend, then the whole card again. The text of the rig gets a test with its day.',
     ],
     make: b => {
         const devices = b.parts('switch', 'trip', 'analyser', 'detector');

@@ -60,7 +60,8 @@ export function tubeLines(b: Bench): TubeLine[] {
             ends: b.told(tube, 'secured') === 'yes' ? 'secured' : undefined, mark: b.told(tube, 'label') ?? tube.name,
         });
     }
-    return found;
+    const media = [...new Set(found.map(t => t.medium))];
+    return media.flatMap(m => found.filter(t => t.medium === m));
 }
 export interface WireLine {
     readonly label: string;
