@@ -307,7 +307,8 @@ describe('lines, stacking, log, first start', () => {
     it('the log has a column for whatever something acts on, with where it acts', () => {
         const columns = logColumns(new Bench(potters));
         expect(columns.find(c => c.what === 'stack.temperature')).toMatchObject({ limits: '< 62 °C' });
-        expect(columns.find(c => c.what === 'gas-bag.volume')!.limits).toBe('< 92 L, < 101 L');
+        expect(columns.find(c => c.what === 'gas-bag.volume')!.limits).toBe('< 101 L');
+        expect(logColumns(new Bench(jeweller)).find(c => c.what === 'fan.flow')!.limits).toBe('> 60 m3/h');
         expect(columns.map(c => c.what)).toContain('site.hydrogen');
     });
     it('predictions are the numbers of the rig, with their ±', () => {
@@ -328,6 +329,14 @@ describe('lines, stacking, log, first start', () => {
         expect(csv.indexOf('guards,arrestor')).toBeGreaterThan(0);
         expect(csv.indexOf('guards,arrestor')).toBeLessThan(csv.indexOf('others,stack'));
         expect(text).toContain('Prices told and other costs together: 481 EUR');
+    });
+    it('a level that is too high is not answered by filling up', () => {
+        const text = wordsOf(only(jeweller, 'faults').html);
+        const card = text.slice(text.indexOf('h2-level-high has acted'), text.indexOf('o2-level-high has acted'));
+        expect(card).toContain('Look at the level of the other side');
+        expect(card).not.toContain('Fill up');
+        expect(text.slice(text.indexOf('suction-low has acted'), text.indexOf('high-high has acted'))).toContain('Compressor off');
+        expect(text).toContain('fan-flow has acted');
     });
     it('faults that were followed stand on the card of the guard that caught them', () => {
         const small = rig(`supply power { sort: bench   voltage: 26 V   current-limit: 8 A   isolated: yes   needs: main }\nseparator { bubble-pressure: 150 kPa }\nlye { strength: 28 wt%   fill: 4 L }

@@ -23,7 +23,10 @@ function volumeOf(b: Bench, v: View): readonly [number, string] {
         case 'bubbler': case 'scrubber': return [b.num(v, 'body.headspace'), 'headspace'];
         case 'bag': case 'gasometer': return b.told(v, 'dead-volume') ? [b.num(v, 'dead-volume'), 'rolled flat first'] : [b.num(v, 'volume'), 'full; less if it is rolled flat first'];
         case 'compressor': return [b.num(v, 'shell-volume'), 'shell'];
-        case 'tube': return [Math.PI / 4 * b.num(v, 'bore') ** 2 * b.num(v, 'length'), ''];
+        case 'tube': {
+            const size = b.sizes(v, 'size');
+            return [Math.PI / 4 * (size ? size[0] - 2 * size[1] : b.num(v, 'bore')) ** 2 * b.num(v, 'length'), ''];
+        }
         default: return [b.num(v, 'volume'), ''];
     }
 }

@@ -2,7 +2,7 @@
 import { blank, heading, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 
-const LINES = 9;
+const LINES = 7;
 const empty = (columns: number, lines = LINES) => Array.from({ length: lines }, () => Array.from({ length: columns }, () => ''));
 
 export default definePaper({
@@ -20,9 +20,9 @@ export default definePaper({
         return [
             heading('Changes'), table(['day', 'part and line', 'from', 'to', 'why', 'cards done again', 'by'], empty(7), 'write'),
             heading('Upkeep'), words('As the text tells it: ', (routine && b.written(routine, 'plan')) ?? blank('long'), '.'),
-            table(['day', 'what', 'found', 'done', 'due again', 'by'], [...plan.map(([what]) => ['', what, '', '', '', '']), ...empty(6, 4)], 'write'),
+            table(['day', 'what', 'found', 'done', 'due again', 'by'], [...plan.map(([what]) => ['', what, '', '', '', '']), ...empty(6, 3)], 'write'),
             heading('Waste'), words('Spent lye goes: ', (routine && b.written(routine, 'spent-lye')) ?? blank('long'), '.'),
-            table(['day', 'what', 'how much', 'strength', 'can, label', 'given to', 'by'], empty(7, 6), 'write'),
+            table(['day', 'what', 'how much', 'strength', 'can, label', 'given to', 'by'], empty(7, 5), 'write'),
             quiet('Lye, desiccant, filters, separators, plates, cells of analysers, oil of the compressor: each is waste of its own kind.'),
         ];
     },

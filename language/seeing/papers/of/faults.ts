@@ -27,6 +27,7 @@ const signs: Readonly<Record<string, Sign>> = {
     current: { rule: 'low-load-impurity', first: 'Off. What was made meanwhile goes out of doors.', canBe: 'supply, lead, a dry cell, swapped setting' },
 };
 const suction: Sign = { rule: 'suction-pulls-below-ambient', first: 'Compressor off. Look at the bag and its line. What was drawn since then is measured for oxygen before it is kept.', canBe: 'bag empty or pinched; a kink; a bubbler iced; its switch' };
+const tooHigh: Sign = { rule: 'overfill-floods-gas-line', first: 'Current stays off. Look at the level of the other side, it may have fallen. Goggles on; let out lye into a can only cold and without pressure, and look whether lye stands in the gas line.', canBe: 'filled too full; the other side blocked, so that its lye came over; foam; cooling water leaking in' };
 const roomOxygen: Sign = { rule: 'oxygen-released-indoors', first: 'Current off, out, doors open from outside. No flame, no oily cloth near.', canBe: 'oxygen line off or leaking into the room; its vent blocked' };
 const flameOut: Sign = { why: 'Gas that does not burn goes into the room.', first: 'Gas valve shut. Wait, air the place, then light anew from the side.', canBe: 'draught; water or ice in the line; bag empty; valve half shut' };
 const signOf = (b: Bench, v: View): Sign | undefined => {
@@ -34,7 +35,9 @@ const signOf = (b: Bench, v: View): Sign | undefined => {
     const kind = b.other(part)?.kind;
     if (kind === 'burner' && quantity === 'temperature') return flameOut;
     if (kind === 'site' && quantity === 'oxygen') return roomOxygen;
-    return quantity === 'pressure' && v.word('trips.side') === 'below' ? suction : signs[quantity];
+    const side = v.word('trips.side');
+    if (quantity === 'pressure' && side === 'below') return suction;
+    return quantity === 'level' && side === 'above' ? tooHigh : signs[quantity];
 };
 /** Failures in one card before the rest is only counted. */
 const MOST_CAUSES = 9;
@@ -72,7 +75,8 @@ export default definePaper({
     needs: 'trip, analyser, detector, seal, relief-valve; single failures followed, if asked for',
     cautions: () => ['First the current, then the distance, then the thinking. No guard is bridged or reset to see whether it trips again.'],
     make: b => {
-        const guards = b.parts('trip', 'analyser', 'detector');
+        // A switch that proves the air moves stops the rig as a trip does.
+        const guards = b.parts('trip', 'analyser', 'detector', 'switch').filter(v => v.kind !== 'switch' || b.controls.sensed(v)?.endsWith('.flow'));
         const seen = plain.filter(p => b.parts(...p.kinds).length);
         const groups = b.faults ? faultGroups(b.faults).filter(g => ['hazard', 'escapes'].includes(g.faults[0].outcome)) : [];
         const unseen = b.faults?.faults.filter(f => f.outcome === 'unseen') ?? [];
@@ -80,7 +84,7 @@ export default definePaper({
             heading('A guard has acted'), ...(guards.length ? guards.map(v => guardCard(b, v)) : [words('The text has no trip, no analyser and no detector.')]),
             heading('Seen without a guard'),
             table(['you see', 'it can be', 'first'], seen.map(p => [p.see, p.canBe, p.first])),
-            ...groups.flatMap(g => [heading(g.title), table(['fails', 'what comes of it', 'what would help'], g.faults.slice(0, MOST_ROWS).map(f => [`${f.part} ${f.what}`, outcomeText(f), f.help ?? '']))]),
+            ...groups.flatMap(g => [heading(g.title), table(['fails', 'what comes of it', ...(g.faults.some(f => f.help) ? ['what would help'] : [])], g.faults.slice(0, MOST_ROWS).map(f => [`${f.part} ${f.what}`, outcomeText(f), f.help ?? '']))]),
             unseen.length > 0 && heading('Failures that nothing shows: only a test finds them'),
             unseen.length > 0 && words(`${unseen.slice(0, MOST_ROWS).map(f => `${f.part} ${f.what}`).join('; ')}.`),
             b.faults ? quiet('Single failures, one after the other, each on the hottest day of the site. Two at once were not followed.') : quiet('Single failures of this rig were not followed for this print; ask for them to see which failure each guard catches.'),

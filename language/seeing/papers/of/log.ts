@@ -9,7 +9,7 @@ import { setPointsOf } from '../set-points.js';
 
 /** Columns that fit beside the clock. */
 const WIDTH = 9;
-const LINES = 17;
+const LINES = 15;
 
 export interface LogColumn {
     readonly what: string;
@@ -24,9 +24,10 @@ const usual: readonly (readonly [string, string])[] = [['stack', 'current'], ['s
 export function logColumns(b: Bench): LogColumn[] {
     const columns = new Map<string, string[]>();
     for (const [kind, quantity] of usual) for (const v of b.parts(kind)) columns.set(`${v.name}.${quantity}`, []);
-    for (const device of b.parts('switch', 'trip', 'analyser', 'detector')) {
+    for (const device of [...b.parts('trip', 'analyser', 'detector'), ...b.parts('switch')]) {
         const sensed = b.controls.sensed(device);
-        if (!sensed) continue;
+        // Where a guard stands, the switch below it is no limit: it does its work all day.
+        if (!sensed || device.kind === 'switch' && columns.get(sensed)?.length) continue;
         const acts = setPointsOf(b, device).filter(p => p.key !== 'makes').map(p => `${p.side === 'above' ? '<' : '>'} ${p.at}`);
         columns.set(sensed, [...(columns.get(sensed) ?? []), ...acts]);
     }

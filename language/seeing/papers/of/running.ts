@@ -1,4 +1,5 @@
 /** The card beside the rig: how it is started, watched and stopped, with the names and marks of this rig. */
+import type { View } from '../../../quantities/view.js';
 import { duration } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
 import { blank, heading, list, pairs, steps, words } from '../page.js';
@@ -11,7 +12,7 @@ export default definePaper({
     purpose: 'Hangs beside the rig: what is looked at before, in which order things go on and off, what to do when something is wrong.',
     needs: 'routine, column, seal, button, stop-button, contactor, timer, store',
     cautions: b => [
-        `Anything strange: ${named(b, 'stop-button') || 'the stop'} first, think afterwards.`,
+        `Anything strange: press ${named(b, 'stop-button') || 'the stop'} first, think afterwards.`,
         'Hydrogen burns without a visible flame. No spark, no smoking, no phone at the gas. Lye: goggles on whenever you touch anything wet.',
     ],
     make: b => {
@@ -20,7 +21,10 @@ export default definePaper({
         const starts = b.parts('contactor', 'relay').flatMap(v => v.names('latched-by')).filter(n => b.other(n.split('.')[0])?.kind === 'button');
         const hand = named(b, 'valve') && b.parts('valve').filter(v => b.told(v, 'sort') === 'hand').map(v => v.name).join(', ');
         const alone = routine && b.written(routine, 'attended');
-        const rest = b.parts('timer').filter(v => b.told(v, 'time'));
+        const timers = b.parts('timer').filter(v => b.told(v, 'time'));
+        // What counts from what the button brings in is waited for; the others act by themselves while it runs.
+        const waits = timers.filter(v => v.word('sort') === 'on-delay' && (b.other(v.word('follows') ?? '')?.names('latched-by').length ?? 0) > 0);
+        const time = (v: View) => `${v.name}: ${b.told(v, 'sort') ?? 'timer'} ${b.told(v, 'time')}${b.told(v, 'follows') ? ` on ${b.told(v, 'follows')}` : ''}`;
         const flame = b.parts('burner');
         return [
             told.length > 0 && words('Steps as the text names them: ', told.join(', '), '.'),
@@ -37,7 +41,7 @@ export default definePaper({
             steps([
                 hand ? `Valves by hand, each as its tag says: ${hand}.` : undefined,
                 starts.length ? `Press ${[...new Set(starts)].join(', ')}.` : ['Switch on: ', blank('long')],
-                ...rest.map(v => `${v.name}: ${b.told(v, 'sort') ?? 'timer'} ${b.told(v, 'time')}${b.told(v, 'follows') ? ` on ${b.told(v, 'follows')}` : ''}. Wait for it.`),
+                ...waits.map(v => `Wait for ${time(v)}.`),
                 ['Current ', b.predicted(b.the('stack'), 'current-cold'), ' cold, rising or falling to ', b.predicted(b.the('stack'), 'current'), '; volts ', b.predicted(b.the('stack'), 'voltage'), ' warm. Both gases bubble.'],
                 ['Gas is kept only when the oxygen in it reads ', b.parts('analyser').length ? 'steady and below the alarm' : blank(), '.'],
             ]),
@@ -46,6 +50,7 @@ export default definePaper({
                 ['somebody stands by', alone ?? blank()],
                 ['lowest current', b.ask(routine, 'lowest-current')],
                 ['water', [(routine && b.written(routine, 'water-fill')) ?? blank(), '; pure water only, never lye']],
+                ...timers.filter(v => !waits.includes(v)).map(v => ['timer', time(v)] as const),
                 ['warm after', b.q(b.the('stack'), 'warm-up-time') > 0 ? duration(b.q(b.the('stack'), 'warm-up-time')) : blank()],
             ]),
             flame.length > 0 && heading('Flame'),
