@@ -10,7 +10,7 @@ import { Bench } from '../../language/seeing/papers/bench.js';
 import { csvOf } from '../../language/seeing/papers/csv.js';
 import { dxfOf } from '../../language/seeing/papers/dxf.js';
 import { allPapers, papersOf } from '../../language/seeing/papers/index.js';
-import { holesOf, packOf, separatorSheet, spare, windowPlace } from '../../language/seeing/papers/pack.js';
+import { holesOf, packOf, separatorSheet, spare, thinRims, windowPlace } from '../../language/seeing/papers/pack.js';
 import { fillings, leftAfter, spacesOf } from '../../language/seeing/papers/spaces.js';
 import { setPointsOf } from '../../language/seeing/papers/set-points.js';
 import { templateOf, templateSheets, templateSvg } from '../../language/seeing/papers/template.js';
@@ -135,6 +135,18 @@ describe('holes and template', () => {
         // Nothing but the three sorts of things, each on a layer that is declared.
         expect(new Set(entities.map(e => e.type))).toEqual(new Set(['LINE', 'CIRCLE', 'TEXT']));
         expect(entities.every(e => layers.includes(e.layer))).toBe(true);
+    });
+    it('tells holes that leave less than 2 mm to edge, window or each other', () => {
+        const rims = (holes: string) => {
+            const b = bench(`separator { }\n${plate}   window-at: 15 x 20 mm   holes: ${holes} }`);
+            return thinRims(b, packOf(b)!.stack);
+        };
+        // 4 mm radius at 7 mm from both edges leaves 3 mm; the window begins at 15 mm.
+        expect(rims('rod of 8 mm at 7 x 7 mm')).toEqual([]);
+        expect(rims('rod of 8 mm at 3 x 70 mm')).toEqual(['rod hole at 3, 70 mm: reaches over the edge of the plate by 1 mm']);
+        expect(rims('rod of 8 mm at 10 x 70 mm')).toEqual(['rod hole at 10, 70 mm: 1 mm to the window']);
+        expect(rims('rod of 8 mm at 60 x 10 mm, lye of 8 mm at 69 x 10 mm')).toEqual(['rod hole at 60, 10 mm: 1 mm to the lye hole at 69, 10 mm']);
+        expect(thinRims(new Bench(potters), potters.workings.partsOf('stack')[0])).toEqual([]);
     });
     it('what has no place is not drawn, and that is said', () => {
         const f = templateOf(bench(`separator { }\n${plate} }`))!;
@@ -303,6 +315,17 @@ describe('lines, stacking, log, first start', () => {
         expect(wordsOf(only(potters, 'stacking').html)).not.toContain('do not go together');
         expect(wordsOf(only(rig('separator { }\nstack { cells: 3   plus-end: left   hydrogen-half: left }'), 'stacking').html)).toContain('do not go together');
         expect(wordsOf(only(rig('separator { }\nstack { cells: 3 }'), 'stacking').html)).toContain('half for ______');
+    });
+    it('a pack fed in its middle is mirrored, and plates of alternate poles get no halves', () => {
+        const middle = bench('separator { thickness: 0.5 mm }\nstack { groups: 2   cells: 3 per group   feed: middle   plus-end: middle   plate: nickel, 100 x 120 x 1 mm   gasket: EPDM, 3 mm to 2 mm }');
+        const pack = packOf(middle)!;
+        // Plus in the middle: oxygen is made on both faces of that plate.
+        expect([firstHalf(middle, pack, 0), firstHalf(middle, pack, 1)]).toEqual(['hydrogen', 'oxygen']);
+        expect(pack.height.least).toBeCloseTo(7 * 0.001 + 12 * 0.002, 9);
+        expect(wordsOf(only(middle.analysis, 'stacking').html)).toContain('mirrors the first');
+        const told = bench('separator { }\nstack { cells: 3   layout: monopolar   hydrogen-half: left }');
+        expect(firstHalf(told, packOf(told)!)).toBeUndefined();
+        expect(wordsOf(only(told.analysis, 'stacking').html)).toContain('change sides from cell to cell');
     });
     it('the log has a column for whatever something acts on, with where it acts', () => {
         const columns = logColumns(new Bench(potters));

@@ -3,11 +3,14 @@ import { show } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
 import { csvOf } from '../csv.js';
 import { dxfOf } from '../dxf.js';
-import { clearanceOf, type Hole, holesOf, packOf, plateThickness, separatorSheet, spare, windowPlace } from '../pack.js';
+import { clearanceOf, type Hole, holesOf, packOf, plateThickness, separatorSheet, spare, thinRims, windowPlace } from '../pack.js';
 import { blank, type Cell, heading, list, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 import { el, together } from '../../svg.js';
 import { templateOf, templateSheets, templateSvg } from '../template.js';
+
+/** Holes with little around them that are named. */
+const MOST_RIMS = 8;
 
 interface Piece {
     readonly what: string;
@@ -35,7 +38,7 @@ export function pieces(b: Bench): Piece[] {
         { what: 'gaskets', count: pack.gaskets, spare: spare(pack.gaskets), material: b.told(stack, 'gasket.material'), size: b.told(stack, 'gasket.free') && `____ x ____ x ${b.told(stack, 'gasket.free')} free`, note: `window ${window ?? '____ x ____'}; one on each side of every separator${b.told(stack, 'gasket.pressed') ? `; pressed to ${b.told(stack, 'gasket.pressed')}` : ''}` },
         { what: 'separator sheets', count: pack.separators, spare: spare(pack.separators), material: b.told(b.the('separator'), 'material'), size: sheet && `${size(sheet.size)}${b.told(b.the('separator'), 'thickness') ? ` x ${b.told(b.the('separator'), 'thickness')}` : ''}`, note: sheet && sheet.by !== 'told' ? `size by ${sheet.by}` : '' },
         { what: 'frames', count: NaN, spare: NaN, material: b.told(stack, 'manifold.sort') === 'internal' ? b.told(stack, 'manifold.material') : undefined, size: undefined, note: `none where the gaskets are the frames; window ${window ?? '____ x ____'}${b.told(stack, 'frame-key') ? `; keyed by ${b.told(stack, 'frame-key')}` : ''}` },
-        { what: 'end boards', count: pack.groups === 1 ? 2 : NaN, spare: 0, material: b.told(stack, 'end-board.material'), size: b.told(stack, 'end-board.thickness') && `____ x ____ x ${b.told(stack, 'end-board.thickness')}`, note: [b.told(stack, 'end-board.span') && `at most ${b.told(stack, 'end-board.span')} between two bolts`, clear > 0 && `holes of ${show(clear, 'mm')} for ${b.told(stack, 'tie-rods.thread')} (ISO 273, middle row, from memory)`].filter(Boolean).join('; ') },
+        { what: 'end boards', count: pack.groups === 1 || pack.mirrored ? 2 : NaN, spare: 0, material: b.told(stack, 'end-board.material'), size: b.told(stack, 'end-board.thickness') && `____ x ____ x ${b.told(stack, 'end-board.thickness')}`, note: [b.told(stack, 'end-board.span') && `at most ${b.told(stack, 'end-board.span')} between two bolts`, clear > 0 && `holes of ${show(clear, 'mm')} for ${b.told(stack, 'tie-rods.thread')} (ISO 273, middle row, from memory)`].filter(Boolean).join('; ') },
         { what: 'tie rods', count: rods ? rods.number : NaN, spare: 1, material: undefined, size: b.told(stack, 'tie-rods.thread') && `${b.told(stack, 'tie-rods.thread')} x ____`, note: 'length: pack, both boards, washers, nuts and some turns of thread' },
     ];
     if (sleeves === 'sleeved') found.push({ what: 'sleeves for the tie rods', count: rods ? rods.number : NaN, spare: 1, material: undefined, size: undefined, note: 'insulating, over the whole height of the pack' });
@@ -67,6 +70,7 @@ export default definePaper({
         const { stack } = pack;
         const holes = holesOf(stack);
         const window = windowPlace(b, stack);
+        const rims = thinRims(b, stack);
         const figure = templateOf(b);
         const sheets = figure ? templateSheets(figure) : [];
         const ports = b.fact(stack, 'port.count');
@@ -74,6 +78,7 @@ export default definePaper({
         const sleeves = b.told(stack, 'tie-rods.sleeves');
         const millimetres = (m: number) => show(m, 'mm', 4);
         return [
+            figure ? words(sheets.length ? `${sheets.length === 1 ? 'The last page of this paper holds' : `The last ${sheets.length} pages of this paper hold`} the plate at its true size` : 'The plate is too large for a print on a few pages', ', and so do the files template.svg and template.dxf (layers OUTLINE, WINDOW, HOLES, MIDDLE, CHECK, WORDS; millimetres).') : words('Without the size of the plate there is no template.'),
             heading('Pieces'),
             table(['piece', 'no.', 'spare', 'material', 'width x height x thickness', 'mind'], pieces(b).map(p => [p.what, number(p.count), number(p.spare), p.material ?? blank(), p.size ? p.size : blank(), p.note])),
             heading('Holes and places'),
@@ -85,12 +90,11 @@ export default definePaper({
                 [['ports, from each half of a cell to its channel', b.told(stack, 'port.length') ? `, ${b.told(stack, 'port.length')} long` : ''], ports ? String(ports.number) : blank(), b.ask(stack, 'port.bore'), blank(), b.told(stack, 'port.below') ? `${b.told(stack, 'port.below')} below the top of the window` : blank()],
                 ...(holes.some(h => h.what === 'rod') ? [] : [[['tie rods', sleeves ? sleeves === 'outside' ? ', outside the plates' : `, ${sleeves}` : ''], rods ?? blank(), sleeves === 'outside' ? 'none in the plates' : blank(), blank(), blank()] as Cell[]]),
             ]),
+            rims.length > 0 && list(rims.slice(0, MOST_RIMS).map(r => `Little is left: ${r}.`)),
             list([
                 ['Height of the pressed pack between the boards: ', pack.height.least > 0 ? together(el('strong', {}, show(pack.height.least, 'mm', 4)), pack.height.most > pack.height.least ? `, up to ${show(pack.height.most, 'mm', 4)} with the clamped edges of the separators` : '') : blank(), '.'],
                 'A hole through a plate leaves a bare rim in the channel: line it, or current passes there.',
             ]),
-            heading('Template'),
-            figure ? words(sheets.length ? `${sheets.length === 1 ? 'The next page holds' : `The next ${sheets.length} pages hold`} the plate at its true size` : 'The plate is too large for a print on a few pages', ', and so do the files template.svg and template.dxf (layers OUTLINE, WINDOW, HOLES, MIDDLE, CHECK, WORDS; millimetres).') : words('Without the size of the plate there is no template.'),
             ...sheets.map(s => el('div', { class: 'tile' }, el('h4', {}, s.title), s.picture)),
         ];
     },

@@ -70,7 +70,7 @@ export default definePaper({
         return [
             pairs([
                 ['solute', b.ask(lye, 'solute')], ['strength', b.ask(lye, 'strength')], ['volume at 20 °C', [b.number(volume.si, 'L'), volume.si === volume.si ? ` (${volume.by})` : '']],
-                ['water', b.ask(lye, 'water')], ['assay of the solid, from its label', told === told ? show(told, '%') : blank()],
+                ['water', b.ask(lye, 'water')], ['assay, on its label', told === told ? show(told, '%') : blank()],
             ]),
             heading('To weigh'),
             told === told ? undefined : words('The text does not tell the assay: the share of hydroxide in the solid, which is partly water. Read it on the label, take the line for it, and write it into the text.'),

@@ -27,6 +27,13 @@ export default definePaper({
         const time = (v: View) => `${v.name}: ${b.told(v, 'sort') ?? 'timer'} ${b.told(v, 'time')}${b.told(v, 'follows') ? ` on ${b.told(v, 'follows')}` : ''}`;
         const flame = b.parts('burner');
         return [
+            heading('Emergency'),
+            list([
+                ['Fire brigade: ', blank(), '  Poison help: ', blank(), '  Neighbour: ', blank()],
+                'Gas smells of nothing. Detector or hiss: stop, out, open from outside, no switch inside touched.',
+                'A hydrogen flame is put out by shutting the gas, not by water. Cool what stands beside it from afar.',
+                'Lye in the eye: running water at once, a quarter of an hour or more, then a doctor.',
+            ]),
             told.length > 0 && words('Steps as the text names them: ', told.join(', '), '.'),
             heading('Before'),
             steps([
@@ -65,13 +72,6 @@ export default definePaper({
                 b.parts('cylinder').length > 0 ? `${named(b, 'cylinder')} shut by hand.` : undefined,
                 'Fan and detector go on for as long as gas can come out. Levels settle equal: read them.',
                 ['Write the log. Lock: ', b.told(b.the('site'), 'lock') === 'yes' ? 'yes' : blank(), '.'],
-            ]),
-            heading('Emergency'),
-            list([
-                ['Fire brigade: ', blank(), '  Poison help: ', blank(), '  Neighbour: ', blank()],
-                'Gas smells of nothing. Detector or hiss: stop, out, open from outside, no switch inside touched.',
-                'A hydrogen flame is put out by shutting the gas, not by water. Cool what stands beside it from afar.',
-                'Lye in the eye: running water at once, a quarter of an hour or more, then a doctor.',
             ]),
         ];
     },

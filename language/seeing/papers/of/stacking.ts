@@ -10,11 +10,26 @@ import { together, type Child } from '../../svg.js';
 const MOST_CELLS = 60;
 const MOST_GROUPS = 8;
 
-/** Which half of a cell comes first from the left: gas whose channel opens into it; undefined where the text does not tell. */
-export function firstHalf(b: Bench, pack: Pack): 'hydrogen' | 'oxygen' | undefined {
+/**
+ * Which half of a cell comes first from the left: the gas whose channel opens into it; undefined where the text does not tell. In a pack that
+ * is fed in its middle the groups mirror each other: oxygen is made at the side of a plate that is plus.
+ */
+export function firstHalf(b: Bench, pack: Pack, group = 0): 'hydrogen' | 'oxygen' | undefined {
+    if (alternates(b, pack)) return undefined;
+    if (pack.mirrored) {
+        const plus = b.told(pack.stack, 'plus-end');
+        return plus !== 'middle' ? undefined : group === 0 ? 'hydrogen' : 'oxygen';
+    }
     const half = b.told(pack.stack, 'hydrogen-half');
     return half === 'left' ? 'hydrogen' : half === 'right' ? 'oxygen' : undefined;
 }
+
+/** The halves change sides from cell to cell, or the text leaves open where: plates of alternate poles, more than two groups fed in their middles. */
+function alternates(b: Bench, pack: Pack): boolean {
+    const layout = b.told(pack.stack, 'layout');
+    return layout !== undefined && layout !== 'bipolar' || pack.stack.word('feed') === 'middle' && !pack.mirrored;
+}
+const otherGas = (gas: 'hydrogen' | 'oxygen' | undefined) => gas && (gas === 'hydrogen' ? 'oxygen' : 'hydrogen');
 
 export default definePaper({
     name: 'stacking', place: 40, title: 'Stacking order',
@@ -29,7 +44,8 @@ export default definePaper({
         if (!pack) return [words('The text has no stack.')];
         const { stack } = pack;
         const first = firstHalf(b, pack);
-        const second = first && (first === 'hydrogen' ? 'oxygen' : 'hydrogen');
+        const second = otherGas(first);
+        const plain = !pack.mirrored && !alternates(b, pack);
         const plus = b.told(stack, 'plus-end');
         const half = (gas: string | undefined): Child => gas ?? blank();
         const split = pack.separators === pack.separators;
@@ -39,23 +55,25 @@ export default definePaper({
         const lefts = plus === 'left' ? 'plus' : plus === 'right' ? 'minus' : undefined;
         const cells = Math.min(pack.cells, MOST_CELLS);
         const groups = Math.min(pack.groups, MOST_GROUPS);
+        // Its first plate is the last one of the group before.
+        const shared = (g: number) => pack.mirrored && g > 0;
         const tableOf = (g: number) => [
             pack.groups > 1 && heading(`Group ${g + 1} of ${pack.groups}`),
-            table(['cell', 'plate', ...(split ? [`gasket, half for ${first ?? '______'}`, 'separator, whole and clean', `gasket, half for ${second ?? '______'}`] : ['gasket or frame']), 'no short to the plate before'],
-                [...Array.from({ length: cells }, (_, i) => [String(i + 1), box(), ...(split ? [box(), box(), box()] : [box()]), box()]), ['end', box(), ...(split ? ['', '', ''] : ['']), box()]]),
+            table(['cell', 'plate', ...(split ? [`gasket, half for ${firstHalf(b, pack, g) ?? '______'}`, 'separator, whole and clean', `gasket, half for ${otherGas(firstHalf(b, pack, g)) ?? '______'}`] : ['gasket or frame']), 'no short to the plate before'],
+                [...Array.from({ length: cells }, (_, i) => [String(i + 1), shared(g) && i === 0 ? 'is in' : box(), ...(split ? [box(), box(), box()] : [box()]), box()]), ['end', box(), ...(split ? ['', '', ''] : ['']), box()]]),
             pack.cells > MOST_CELLS && quiet(`${pack.cells - MOST_CELLS} more cells in the same order.`),
         ];
         return [
             heading('Before'),
             steps([
                 'Lay all pieces out and count them against the cut list. Plates without burrs, degreased, rinsed, dry; gaskets without nicks; separators without creases, held against the light.',
-                ['Stand the left end board on the bench so that left is below. Seen from the front, the left end plate is ', lefts ?? blank(), ': mark it. ', 'In every cell the left half belongs to ', half(first), ', the right half to ', half(second), '.'],
-                lefts && first && first !== (lefts === 'plus' ? 'oxygen' : 'hydrogen') ? 'Stop: oxygen is made at the plate that is plus to its cell. What the text tells of the ends and of the halves do not go together: settle that first.' : undefined,
+                ['Stand the left end board on the bench so that left is below. Seen from the front, the left end plate is ', lefts ?? blank(), ': mark it. ', ...(plain ? ['In every cell the left half belongs to ', half(first), ', the right half to ', half(second), '.'] : [pack.mirrored ? 'The second group mirrors the first: its halves change sides. Each table tells its own.' : 'By what is told of layout and feed the halves change sides from cell to cell or from group to group: write them beside each line.'])],
+                plain && lefts && first && first !== (lefts === 'plus' ? 'oxygen' : 'hydrogen') ? 'Stop: oxygen is made at the plate that is plus to its cell. What the text tells of the ends and of the halves do not go together: settle that first.' : undefined,
                 b.told(stack, 'frame-key') ? ['Frames are keyed by ', b.told(stack, 'frame-key')!, ': all keys on one side.'] : ['Nothing is told that keeps a frame from being turned: mark one corner of every frame and gasket, all marks on one side: ', blank(), '.'],
                 b.told(stack, 'tie-rods.sleeves') === 'sleeved' ? 'Sleeves on the tie rods before the first plate: a rod that touches two plates shorts all cells between them.' : undefined,
             ]),
             heading('From left to right'),
-            quiet(`Each line from left to right, then the next one. ${pack.groups > 1 ? 'Each group between its own end plates. ' : ''}Ends with the last plate and the right end board.`),
+            quiet(`Each line from left to right, then the next one. ${pack.mirrored ? 'The plate in the middle belongs to both groups and is put in once. ' : pack.groups > 1 ? 'Each group between its own end plates. ' : ''}Ends with the last plate and the right end board.`),
             ...(pack.cells === pack.cells ? Array.from({ length: groups }, (_, g) => tableOf(g)).flat() : [words('The text does not tell how many cells there are: ', blank(), '.')]),
             pack.groups > MOST_GROUPS && quiet(`${pack.groups - MOST_GROUPS} more groups in the same way.`),
             hold('every piece is in and the right way round, seen by a second person.'),
