@@ -48,7 +48,7 @@ export default definePaper({
     cautions: b => [
         'Two people, in daylight, the way out free. Nobody who is tired, alone or in a hurry goes on.',
         'The first gas goes out of doors. Nothing is kept and nothing is lit before it has been measured.',
-        b.told(b.the('site'), 'permission.') === undefined && b.written(b.the('site'), 'permission') === undefined ? 'No permission is told: ask landlord, insurer and the local authority before hydrogen is made.' : undefined,
+        b.written(b.the('site'), 'permission') === undefined ? 'No permission is told: ask landlord, insurer and the local authority before hydrogen is made.' : undefined,
     ],
     make: b => {
         const seals = b.parts('seal', 'bubbler', 'scrubber');
@@ -56,7 +56,8 @@ export default definePaper({
         const low = b.told(b.the('routine'), 'lowest-current');
         const rows = predictions(b);
         const stores = b.parts('bag', 'gasometer', 'cylinder').map(v => v.name);
-        const retry = b.q(stack, 'warm-up-time');
+        const watching = b.parts('detector', 'analyser', 'fan', 'horn');
+        const warm = b.q(stack, 'warm-up-time');
         return [
             heading('1  Dry, without current'),
             steps([
@@ -82,10 +83,10 @@ export default definePaper({
             hold('oxygen measured at the far end is 1 % or less.'),
             heading('4  First current, gas out of doors'),
             steps([
-                ['Detector, fan and horn on and seen to work. Stop button under a hand.'],
+                [...(watching.length ? [`${watching.map(v => v.name).join(', ')}: on and seen to work. `] : ['Nothing is told that would smell the gas: a detector at the highest point first, name: ', blank(), '. ']), 'Stop under a hand.'],
                 ['Current up in steps to ', low ?? blank(), low ? ' (lowest that is allowed), then to the full one; two minutes each; every reading below. Off at once at: a smell, a noise, a level that runs, volts that do not fit.' : ' (the lowest that is allowed), then to the full one.'],
                 ['All gas of the first ', blank(), ' minutes out of doors. Oxygen in the hydrogen then: ', blank(), ' %; hydrogen in the oxygen: ', blank(), ' %.'],
-                [`Run until it is warm${retry > 0 ? `, about ${duration(retry)}` : ''}. Off. Cold: nuts again, levels again, leaks again.`],
+                [`Run until it is warm${warm > 0 ? `, about ${duration(warm)}` : ''}. Off. Cold: nuts again, levels again, leaks again.`],
             ]),
             hold('purity measured, nothing leaks warm, temperature came to rest.'),
             stores.length > 0 && heading('5  First gas that is kept'),
