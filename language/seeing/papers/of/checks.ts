@@ -178,7 +178,7 @@ function deviceCard(b: Bench, v: View): Markup {
         words('Then must stop: ', stops.length ? b.names(stops) : 'nothing by itself', heard.length ? `; heard by ${heard.slice(0, 6).join(', ')}` : '', '. ', tick('seen'), ...broken,
             b.told(v, 'resets') === undefined && b.written(v, 'resets') ? together(`comes back ${b.written(v, 'resets')} `, tick('seen')) : ''));
 }
-export function purgeTable(b: Bench): Markup {
+function purgeTable(b: Bench): Markup {
     const spaces = spacesOf(b, 'hydrogen').filter(s => b.other(s.name)!.kind !== 'cylinder');
     const rate = b.q(b.the('stack'), 'hydrogen-rate-room');
     return table(['space', 'volume', `${VOLUMES} volumes`, ...FLOWS.map(f => `min at ${f} L/min`), 'by own gas, let out', 'oxygen read'], spaces.map(s => {

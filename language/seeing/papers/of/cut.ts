@@ -7,7 +7,7 @@ import { clearanceOf, type Hole, holesOf, packOf, plateThickness, separatorSheet
 import { blank, type Cell, heading, list, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 import { el, together } from '../../svg.js';
-import { templateOf, templateSheets, templateSvg } from '../template.js';
+import { layers, templateOf, templateSheets, templateSvg } from '../template.js';
 
 /** Holes with little around them that are named. */
 const MOST_RIMS = 8;
@@ -78,7 +78,7 @@ export default definePaper({
         const sleeves = b.told(stack, 'tie-rods.sleeves');
         const millimetres = (m: number) => show(m, 'mm', 4);
         return [
-            figure ? words(sheets.length ? `${sheets.length === 1 ? 'The last page of this paper holds' : `The last ${sheets.length} pages of this paper hold`} the plate at its true size` : 'The plate is too large for a print on a few pages', ', and so do the files template.svg and template.dxf (layers OUTLINE, WINDOW, HOLES, MIDDLE, CHECK, WORDS; millimetres).') : words('Without the size of the plate there is no template.'),
+            words(!figure ? 'Without the size of the plate there is no template.' : `${sheets.length === 0 ? 'The plate is too large for a print on a few pages; at its true size it is' : `${sheets.length === 1 ? 'The last page of this paper holds' : `The last ${sheets.length} pages of this paper hold`} the plate at its true size; it is also`} in the files template.svg and template.dxf (layers ${Object.keys(layers).join(', ')}; millimetres).`),
             heading('Pieces'),
             table(['piece', 'no.', 'spare', 'material', 'width x height x thickness', 'mind'], pieces(b).map(p => [p.what, number(p.count), number(p.spare), p.material ?? blank(), p.size ? p.size : blank(), p.note])),
             heading('Holes and places'),
