@@ -9,12 +9,14 @@ import { corners } from './commands/corners.js';
 import { explain } from './commands/explain.js';
 import { newRig } from './commands/new-rig.js';
 import { openLog } from './commands/open-log.js';
+import { panel } from './commands/panel.js';
 import { restartServer } from './commands/restart-server.js';
 import { faults, run } from './commands/run.js';
 import { size } from './commands/size.js';
 import { sweep } from './commands/sweep.js';
 import { writeAssumptions } from './commands/write-assumptions.js';
 import { Pages } from './pages.js';
+import { BesidePanel } from './panel/beside.js';
 import { readFileRequest } from './protocol.js';
 import type { StartOptions } from './protocol.js';
 import { readTextFile } from './read-text-file.js';
@@ -32,6 +34,7 @@ export interface Rigwright {
     client: BaseLanguageClient;
     log: vscode.LogOutputChannel;
     pages: Pages;
+    beside: BesidePanel;
     /** The date of the setting `rigwright.today`, or nothing if it is empty or no date. */
     today(): string | undefined;
 }
@@ -47,6 +50,7 @@ const commands: Record<string, Command> = {
     'rigwright.corners': corners,
     'rigwright.run': run,
     'rigwright.faults': faults,
+    'rigwright.panel': panel,
     'rigwright.writeAssumptions': writeAssumptions,
     'rigwright.restartServer': restartServer,
     'rigwright.openLog': openLog,
@@ -67,9 +71,10 @@ export async function activateRigwright(context: vscode.ExtensionContext, host: 
     });
     log.info(`Rigwright ${context.extension.packageJSON.version}, ${host.kind}, in ${vscode.env.appName} ${vscode.version}`);
     const pages = new Pages(client);
-    const rigwright: Rigwright = { client, log, pages, today };
+    const beside = new BesidePanel(client, context.extensionUri);
+    const rigwright: Rigwright = { client, log, pages, beside, today };
 
-    context.subscriptions.push(log, watcher, pages, showStatus(client, host.kind));
+    context.subscriptions.push(log, watcher, pages, beside, showStatus(client, host.kind));
     context.subscriptions.push(client.onRequest(readFileRequest, ({ uri }) => readTextFile(vscode.Uri.parse(uri))));
     for (const [name, command] of Object.entries(commands)) {
         context.subscriptions.push(vscode.commands.registerCommand(name, (...args: unknown[]) => withApology(rigwright, command, args)));

@@ -2,6 +2,7 @@
 // extension knows of the server.
 import { RequestType } from 'vscode-languageclient';
 import type { Position, WorkspaceEdit } from 'vscode-languageclient';
+import type { Panel, Turning } from './panel/messages.js';
 
 /** What the server is told once, when it starts. */
 export interface StartOptions {
@@ -79,6 +80,11 @@ export const scenariosRequest = new RequestType<{ uri: string }, string[] | null
 export const runRequest = new RequestType<{ uri: string; scenario?: string }, Tried<Page> | null, void>('rigwright/run');
 /** Asks for the page about a rig with one thing broken at a time. */
 export const faultsRequest = new RequestType<{ uri: string }, Tried<Page> | null, void>('rigwright/faults');
+
+/** Asks what the panel shows for a place in a text; a number may be turned, and then it tells how the rig would be. */
+export const panelRequest = new RequestType<{ uri: string; position: Position; turning?: Turning; theme: string; picture?: string }, Panel | null, void>('rigwright/panel');
+/** Asks for the edit that writes a turned number into the text; null where it is not to be written. */
+export const panelWriteRequest = new RequestType<{ uri: string; turning: Turning }, WorkspaceEdit | null, void>('rigwright/panelWrite');
 
 /** The server asks for the text of another file, so that imports work on any file system that the editor knows. */
 export const readFileRequest = new RequestType<{ uri: string }, { text: string } | { missing: true }, void>('rigwright/readFile');

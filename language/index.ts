@@ -95,16 +95,20 @@ export class Trials {
     private textOf: (file: string) => string | undefined = () => undefined;
     private readonly analyst = new Analyst(file => this.textOf(file));
 
+    /** The rig as it would be with a fix. */
+    with(fix: Fix, before: Analysis, textOf: (file: string) => string | undefined, options: AnalyseOptions = {}): Analysis {
+        this.textOf = file => {
+            const text = textOf(file);
+            return text === undefined ? undefined : applyFix(text, file, fix);
+        };
+        return this.analyst.analyse(before.rig.root, options);
+    }
     /**
      * What a fix would newly raise: its findings of error or warning that were not there before. A fix that raises an error
      * is not worth offering.
      */
     raisedBy(fix: Fix, before: Analysis, textOf: (file: string) => string | undefined, options: AnalyseOptions = {}): Finding[] {
-        this.textOf = file => {
-            const text = textOf(file);
-            return text === undefined ? undefined : applyFix(text, file, fix);
-        };
-        const after = this.analyst.analyse(before.rig.root, options);
+        const after = this.with(fix, before, textOf, options);
         const had = new Map<string, number>();
         for (const f of before.findings) if (f.severity !== 'hint') had.set(f.rule, (had.get(f.rule) ?? 0) + 1);
         return after.findings.filter(f => {

@@ -61,7 +61,7 @@ function options({ entry, file, kind }) {
         legalComments: 'none',
         logLevel: 'warning',
         platform: kind === 'node' ? 'node' : 'browser',
-        format: kind === 'worker' ? 'iife' : 'cjs',
+        format: kind === 'worker' || kind === 'page' ? 'iife' : 'cjs',
         target: kind === 'node' ? 'node20' : 'es2022',
         external: ['vscode'],
         // The package's front door takes over a second to load; the one class we use stands alone in this file.

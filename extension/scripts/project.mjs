@@ -21,6 +21,7 @@ export const bundles = {
     command: { entry: 'server/command/main.ts', file: 'server/out/rigwright.cjs', kind: 'node' },
     desktop: { entry: 'extension/desktop.ts', file: 'extension/out/desktop.cjs', kind: 'node' },
     browser: { entry: 'extension/browser.ts', file: 'extension/out/browser.cjs', kind: 'browser' },
+    panel: { entry: 'extension/panel/panel.ts', file: 'extension/out/panel.js', kind: 'page' },
 };
 /** The server's bundles travel with the extension. */
 export const copies = [

@@ -86,14 +86,21 @@ export function solveLadder(
     const n = Math.floor(cells);
 
     // Equal channels carry equal currents: they are solved as one, with their conductances added.
-    const group = new Int32Array(channels.length).fill(-1);
-    const alike: { channel: Channel; members: number }[] = [];
-    for (let c = 0; c < channels.length; c++) {
-        const channel = channels[c];
-        if (!(channel.port < Infinity && channel.segment < Infinity)) continue;
-        group[c] = alike.findIndex(a => a.channel.port === channel.port && a.channel.segment === channel.segment);
-        if (group[c] >= 0) alike[group[c]].members++;
-        else group[c] = alike.push({ channel, members: 1 }) - 1;
+    const group: number[] = [];
+    const alike: Channel[] = [];
+    const members: number[] = [];
+    for (const channel of channels) {
+        let at = -1;
+        if (channel.port < Infinity && channel.segment < Infinity) {
+            at = 0;
+            while (at < alike.length && (alike[at].port !== channel.port || alike[at].segment !== channel.segment)) at++;
+            if (at === alike.length) {
+                alike.push(channel);
+                members.push(0);
+            }
+            members[at]++;
+        }
+        group.push(at);
     }
 
     const half = n >> 1;
@@ -103,10 +110,11 @@ export function solveLadder(
     let steps = 0;
     let settled = half === 0 || alike.length === 0;
     let nodes: Float64Array | undefined;
+    let volts: Float64Array | undefined;
     let slope = NaN;
     if (!settled && current === current) {
         const work = workspaceFor(half, alike.length);
-        work.begin(n % 2 === 0 ? 0.5 : 1, alike.map(a => a.members / Math.max(a.channel.port, LEAST_OHMS)), alike.map(a => a.members / Math.max(a.channel.segment, LEAST_OHMS)));
+        work.begin(n % 2 === 0 ? 0.5 : 1, alike, members);
         work.laws(plates, law);
         while (steps < MOST_STEPS) {
             steps++;
@@ -118,12 +126,13 @@ export function solveLadder(
             }
         }
         nodes = work.solution.slice();
+        volts = work.volts;
         slope = work.terminalSlope;
     } else if (current === current) {
         slope = 0;
         for (let j = 0; j < n - 1; j++) slope += law.slope(current);
     }
-    return new SolvedLadder(n, current, law, channels, group, alike.map(a => a.members), plates, nodes, slope, settled, steps);
+    return new SolvedLadder(n, current, law, channels, group, members.length, plates, volts, nodes, slope, settled, steps);
 }
 /** Part of the slope at the beginning of a shortened step that may be left at its end. */
 const FLOOR = 0.3;
@@ -146,7 +155,7 @@ class SolvedLadder implements Ladder {
 
     constructor(
         private readonly n: number, private readonly current: number, private readonly law: PlateLaw, private readonly channels: readonly Channel[],
-        private readonly group: Int32Array, private readonly members: readonly number[], half: Float64Array, private readonly nodes: Float64Array | undefined,
+        private readonly group: readonly number[], private readonly groups: number, half: Float64Array, plateVolts: Float64Array | undefined, private readonly nodes: Float64Array | undefined,
         readonly slope: number, readonly settled: boolean, readonly steps: number,
     ) {
         const plates = this.plates = new Float64Array(n - 1);
@@ -161,7 +170,7 @@ class SolvedLadder implements Ladder {
             total += twins * i;
             if (i * sign < least * sign) least = i;
             if (i * current < 0) reversed += twins;
-            volts += twins * law.volts(i);
+            volts += twins * (plateVolts ? plateVolts[j] : law.volts(i));
         }
         this.efficiency = current === 0 ? NaN : total / (n * current);
         this.volts = volts;
@@ -177,7 +186,7 @@ class SolvedLadder implements Ladder {
     /** V, of a node against the middle of the stack: of channel group k at cell j, or of the cell itself (k = -1). */
     private node(j: number, k: number): number {
         const { n } = this;
-        const size = this.members.length + 1;
+        const size = this.groups + 1;
         const half = n >> 1;
         if (j < half) return this.nodes![(half - 1 - j) * size + (k < 0 ? size - 1 : k)];
         return j === n - 1 - j ? 0 : -this.node(n - 1 - j, k);
@@ -229,13 +238,15 @@ class Workspace {
     /** Column p of the lower triangle: its diagonal and the `size` places below it. */
     private readonly band: Float64Array;
     private readonly right: Float64Array;
-    private readonly volts: Float64Array;
+    /** V, what the plates ask after the last step. */
+    readonly volts: Float64Array;
     private readonly slopes: Float64Array;
     private readonly triedVolts: Float64Array;
     private readonly triedSlopes: Float64Array;
     private readonly change: Float64Array;
-    private ports: readonly number[] = [];
-    private segments: readonly number[] = [];
+    /** Siemens of all channels that are alike, together. */
+    private readonly ports: Float64Array;
+    private readonly segments: Float64Array;
     /** Share of the plate in the middle, and of the channels beside it, that lies on this side of the mirror. */
     private middle = 1;
 
@@ -250,11 +261,15 @@ class Workspace {
         this.triedVolts = new Float64Array(half);
         this.triedSlopes = new Float64Array(half);
         this.change = new Float64Array(half);
+        this.ports = new Float64Array(channels);
+        this.segments = new Float64Array(channels);
     }
-    begin(middle: number, ports: readonly number[], segments: readonly number[]): void {
+    begin(middle: number, channels: readonly Channel[], members: readonly number[]): void {
         this.middle = middle;
-        this.ports = ports;
-        this.segments = segments;
+        for (let k = 0; k < this.channels; k++) {
+            this.ports[k] = members[k] / Math.max(channels[k].port, LEAST_OHMS);
+            this.segments[k] = members[k] / Math.max(channels[k].segment, LEAST_OHMS);
+        }
     }
     /** Takes the laws at the currents to start from. */
     laws(plates: Float64Array, law: PlateLaw): void {

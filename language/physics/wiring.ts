@@ -154,6 +154,6 @@ export function parallelShare(resistance: number, otherResistance: number): numb
  *   IEC 60269-1, gG, from memory
  */
 export function fuseTime(ratio: number): number {
-    return ratio > 1.6 ? 3600 * (ratio / 1.6) ** -FUSE_STEEP : Infinity;
+    return ratio <= 1.6 ? Infinity : 3600 * (ratio / 1.6) ** -FUSE_STEEP;
 }
 const FUSE_STEEP = Math.log(3600) / Math.log(5 / 1.6);

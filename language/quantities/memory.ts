@@ -23,6 +23,10 @@ export class Cell {
     checked = Infinity;
     /** By whom it was noted last. */
     mark = 0;
+    /** Whether it is plain that it stayed the same, with nothing looked at: most are checked so at each edit. */
+    settles(_revision: number): boolean {
+        return false;
+    }
     /** Finds out whether it became another; called once in a revision, by need. */
     refresh(_workings: Workings): void {}
 }
@@ -34,14 +38,14 @@ export class GivenCell extends Cell {
     constructor(private readonly record: PartRecord, readonly key: string) {
         super();
     }
+    override settles(revision: number): boolean {
+        // A value that names others can become another one without a change of its text.
+        if (!this.record.part || !this.given || this.rests || this.record.text.changed > this.checked) return false;
+        this.checked = revision;
+        return true;
+    }
     override refresh(workings: Workings): void {
         const { part } = this.record;
-        const { given } = this;
-        // A value that names others can become another one without a change of its text.
-        if (part && given && !this.rests && this.record.text.changed <= this.checked) {
-            this.checked = workings.revision;
-            return;
-        }
         this.take(part && workings.given(part, this.key), workings.revision);
     }
     private rests = false;

@@ -115,11 +115,12 @@ export const stackMake = defineModel<StackMake | undefined>({
         const separatorOff = sheets ? q.doubt(separatorDoubt, 1, `${percent(sheets.low)} to ${percent(sheets.high)}`) : 0;
         const pressedOff = make.gap === 0 ? q.doubt(pressedDoubt) : 0;
         return {
-            ...make,
             separatorFactor: !sheets ? 1 : separatorOff < 0 ? 1 + separatorOff * (1 - sheets.low) : 1 + separatorOff * (sheets.high - 1),
             conductivityFactor: 1 + q.the('lye')!.doubt(conductivityDoubt), bubbleFactor: 1 + q.doubt(bubbleDoubt), lossFactor: 1 + q.doubt(lossDoubt), liftFactor: Math.exp(q.doubt(liftDoubt)),
             pressed: pressedExtra.usual + pressedOff * (pressedOff < 0 ? pressedExtra.usual - pressedExtra.low : pressedExtra.high - pressedExtra.usual),
             outletGas: OUTLET_GAS + q.doubt(outletDoubt), offset: q.doubt(surfaceDoubt, surfaces[make.surface].plusMinus),
+            // Copied in last: see DEVELOPERS.md, Speed.
+            ...make,
         };
     },
 });
@@ -169,11 +170,11 @@ function coolersOf(q: View): Pick<StackMake, 'cooler' | 'loops'> {
 /** More cells than anybody stacks: taken for a slip of the pen. */
 const MOST_CELLS = 5000;
 
-/** Solutions kept: those of a few edits back and forth, each with what its bounds need. */
+/** Solutions kept: those of a few edits back and forth. */
 const MOST_KEPT = 400;
 const solved = new Map<string, OperatingPoint>();
 /** What each of them was solved for. */
-const keys = new WeakMap<OperatingPoint, string>();
+const solvedFor = new WeakMap<OperatingPoint, readonly [make: StackMake, source: number, ...given: (number | undefined)[]]>();
 const numbered = new WeakMap<StackMake | Source, number>();
 /** What was said so far, each with its number: a number is quicker to look up than all that is said. */
 const numbers = new Map<string, number>();
@@ -197,20 +198,26 @@ function keyOf(x: StackMake | Source): number {
 }
 /** Equal inputs have one solution: an edit elsewhere in the text costs nothing here. */
 export function remembered(make: StackMake, source: Source, room: number, temperature?: number, current?: number, near?: OperatingPoint): OperatingPoint {
+    // What was begun from another solution differs from it within the tolerance, and is not kept: nothing may hang on what was looked at before.
+    if (near) {
+        const before = solvedFor.get(near);
+        return before && saysTheSame(before, [make, keyOf(source), room, temperature, current]) ? near : solveStack(make, source, room, temperature, current, near);
+    }
     const key = `${keyOf(make)} ${keyOf(source)} ${room} ${temperature} ${current}`;
-    const from = near && keys.get(near);
-    if (from === key) return near!;
-    // What was begun from another solution differs from it within the tolerance: nothing may hang on what was looked at before.
-    const whole = from === undefined ? key : `${key} from ${from}`;
-    let p = solved.get(whole);
+    let p = solved.get(key);
     if (!p) {
-        p = solveStack(make, source, room, temperature, current, near);
-        if (near && from === undefined) return p;
+        p = solveStack(make, source, room, temperature, current);
         if (solved.size > MOST_KEPT) solved.clear();
-        solved.set(whole, p);
-        if (!near) keys.set(p, key);
+        solved.set(key, p);
+        solvedFor.set(p, [make, keyOf(source), room, temperature, current]);
     }
     return p;
+}
+/** Whether two things say the same, however deep. */
+function saysTheSame(a: unknown, b: unknown): boolean {
+    if (Object.is(a, b) || typeof a !== 'object' || typeof b !== 'object' || !a || !b) return Object.is(a, b);
+    for (const name in a) if (!saysTheSame(a[name as keyof typeof a], b[name as keyof typeof b])) return false;
+    return Object.keys(a).length === Object.keys(b).length;
 }
 /** Whether a stack and a source are known well enough to be solved: sizes above 0, lye below 50 wt%, a source with volts and no limit below 0. */
 export function usable(make: StackMake | undefined, source: Source | undefined): make is StackMake {

@@ -110,7 +110,7 @@ export function sourceIn(q: View, { light, charge }: Circumstances): Source | un
         case 'battery': {
             const open = charge === undefined ? batteryRest(supply) : batteryRest(supply, charge);
             const cells = supply.maybe('internal-resistance', supply.num('voltage') * BATTERY_RESISTANCE_PER_VOLT);
-            return { ...common, kind: 'voltage', open, crest: supply.maybe('full', open), limit: Infinity, limited: false, resistance: cells, efficiency: BATTERY_EFFICIENCY };
+            return { kind: 'voltage', open, crest: supply.maybe('full', open), limit: Infinity, limited: false, resistance: cells, efficiency: BATTERY_EFFICIENCY, ...common };
         }
         case 'panels':
             return panelSource(q, supply, common, light ?? panelLight(q, supply));
@@ -204,11 +204,11 @@ function supplySource(supply: View, common: Common): Source | undefined {
         const first = noLoad === noLoad ? { volts: noLoad, amps: 0 } : points.length > 1 ? points[0] : { volts: last.volts, amps: 0 };
         const resistance = Math.max(0, (first.volts - last.volts) / (last.amps - first.amps));
         const open = first.volts + resistance * first.amps;
-        return { ...common, kind: 'voltage', open, crest: noLoad === noLoad ? noLoad : open, limit: current, limited, resistance, efficiency };
+        return { kind: 'voltage', open, crest: noLoad === noLoad ? noLoad : open, limit: current, limited, resistance, efficiency, ...common };
     }
     // A converter makes the volts that its limited current needs.
     const open = set === set ? set : noLoad === noLoad ? noLoad : sort === 'converter' && limited ? CONVERTER_CEILING : supply.num('voltage');
-    return { ...common, kind: 'voltage', open, crest: open, limit: current, limited, resistance: 0, efficiency };
+    return { kind: 'voltage', open, crest: open, limit: current, limited, resistance: 0, efficiency, ...common };
 }
 
 function transformerSource(q: View, transformer: View, common: Common): Source {
@@ -221,7 +221,7 @@ function transformerSource(q: View, transformer: View, common: Common): Source {
     const capacitance = q.the('capacitor')?.maybe('capacitance', 0) ?? 0;
     const efficiency = USUAL_EFFICIENCY;
     if (circuit === 'none' || !(circuit in rectifiedMean)) {
-        return { ...common, kind: 'voltage', open: unloaded, crest: Math.SQRT2 * unloaded, limit: Infinity, limited: false, resistance: winding, efficiency };
+        return { kind: 'voltage', open: unloaded, crest: Math.SQRT2 * unloaded, limit: Infinity, limited: false, resistance: winding, efficiency, ...common };
     }
     const crest = crestVolts(circuit, unloaded, drop);
     const rated = ratedCurrent(transformer);
@@ -230,19 +230,19 @@ function transformerSource(q: View, transformer: View, common: Common): Source {
     if (half && full && full.mean < half.mean) {
         // The mean sags nearly straight with the current; the line through half and full load, which falls short of the crest without any.
         const sag = (half.mean - full.mean) / (load / 2);
-        return { ...common, kind: 'voltage', open: half.mean + sag * load / 2, crest, limit: Infinity, limited: false, resistance: sag, efficiency };
+        return { kind: 'voltage', open: half.mean + sag * load / 2, crest, limit: Infinity, limited: false, resistance: sag, efficiency, ...common };
     }
     if (capacitance > 0) {
-        return { ...common, kind: 'voltage', open: crest, crest, limit: Infinity, limited: false, resistance: CAPACITOR_PULSES * winding, efficiency };
+        return { kind: 'voltage', open: crest, crest, limit: Infinity, limited: false, resistance: CAPACITOR_PULSES * winding, efficiency, ...common };
     }
     if (circuit === 'three-phase-bridge') {
         const open = rectifiedMean[circuit] * unloaded - diodesInPath[circuit] * drop;
-        return { ...common, kind: 'voltage', open, crest, limit: Infinity, limited: false, resistance: THREE_PHASE * winding, efficiency };
+        return { kind: 'voltage', open, crest, limit: Infinity, limited: false, resistance: THREE_PHASE * winding, efficiency, ...common };
     }
     const r = Math.max(LEAST_WINDING, winding + common.leads);
     const share = circuit === 'half-wave' ? 0.5 : 1;
     return {
-        ...common, leads: 0, kind: 'pulses', open: crest, crest, limit: Infinity, limited: false, resistance: r, efficiency,
+        part: common.part, leads: 0, diodes: common.diodes, kind: 'pulses', open: crest, crest, limit: Infinity, limited: false, resistance: r, efficiency,
         currentAt: volts => share * pulsedCurrent(crest, volts + common.diodes, r).mean,
         formFactor: volts => {
             const p = pulsedCurrent(crest, volts + common.diodes, r);
@@ -264,8 +264,9 @@ function panelSource(q: View, panels: View, common: Common, light: number): Sour
         currentGrowth: SILICON.currentGrowth, voltsGrowth: panels.maybe('temperature-coefficient', SILICON.voltsGrowth * openEach) / openEach,
     };
     return {
-        ...common, kind: 'current', open: series * openEach, crest: series * openEach, limit: parallel * shortEach * Math.max(1, light / FULL_SUN), limited: true, resistance: 0, efficiency: 1,
+        kind: 'current', open: series * openEach, crest: series * openEach, limit: parallel * shortEach * Math.max(1, light / FULL_SUN), limited: true, resistance: 0, efficiency: 1,
         currentAt: volts => parallel * Math.max(0, solarCurrent(module, (volts + common.diodes) / series, light, temperature)),
+        ...common,
     };
 }
 

@@ -9,6 +9,7 @@
 import { measures } from '../units/dimension.js';
 import { digits } from '../units/format.js';
 import { evaluate, isTrouble, type Amount } from '../values/evaluate.js';
+import type { Part } from '../rig/rig.js';
 import type { Fact } from '../values/match.js';
 import { parseValue, type Node, type ParsedValue } from '../values/parse-value.js';
 import type { Property } from '../vocabulary/define.js';
@@ -19,6 +20,8 @@ import type { Given, Input, Result, Workings } from './workings.js';
 /** Something that a number rests on and that is known only within bounds. */
 export interface Root {
     readonly key: string;
+    /** Its place among the roots of its rig, in the order of finding. */
+    readonly index: number;
     /** As a reader finds it: 'stack.gap', 'surface of the electrodes'. */
     readonly label: string;
     /** Its bounds in words: '± 0.5 mm', '± 30 %'; empty where they stand in the text. */
@@ -55,15 +58,42 @@ const SMALL = 0.1;
 const SMALL_WARMING = 0.2;
 /** Less of the variance than this is not worth a line. */
 const LEAST_PART = 0.005;
-const noRoots: ReadonlyMap<string, Root> = new Map();
 const known = (x: number) => x === x;
+
+/** Which roots something rests on, a bit for each: most numbers of a rig rest on most of its roots. */
+class RootSet {
+    private readonly words: number[] = [];
+    add(index: number): void {
+        const word = index >> 5;
+        while (this.words.length <= word) this.words.push(0);
+        this.words[word] |= 1 << (index & 31);
+    }
+    addAll(other: RootSet): void {
+        const { words } = other;
+        while (this.words.length < words.length) this.words.push(0);
+        for (let k = 0; k < words.length; k++) this.words[k] |= words[k];
+    }
+    has(index: number): boolean {
+        return (this.words[index >> 5] & (1 << (index & 31))) !== 0;
+    }
+    of(all: readonly Root[]): Root[] {
+        return all.filter(root => this.has(root.index));
+    }
+}
+const noRoots = new RootSet();
 
 /** Works out what the numbers of one rig are good for. */
 export class Spreads {
-    private readonly roots = new Map<Result, ReadonlyMap<string, Root>>();
-    private readonly modelRoots = new Map<object, ReadonlyMap<string, Root>>();
-    private readonly lowEnds = new Map<string, Workings>();
-    private readonly highEnds = new Map<string, Workings>();
+    /** All that were found so far. */
+    private readonly all: Root[] = [];
+    private readonly byKey = new Map<string, Root | undefined>();
+    /** What inputs leave open that are no numbers worked out: by part, then by property or doubt. */
+    private readonly leaves = new Map<Part, Map<string | Doubt, RootSet>>();
+    private readonly results = new Map<Result, RootSet>();
+    private readonly models = new Map<object, RootSet>();
+    /** The rig with each root at its ends. */
+    private readonly lowEnds: (Workings | undefined)[] = [];
+    private readonly highEnds: (Workings | undefined)[] = [];
 
     /**
      * @param workings  the rig as it is expected
@@ -72,17 +102,16 @@ export class Spreads {
     constructor(private readonly workings: Workings, private readonly other: (root: Root, at: (s: Supposed) => Supposed) => Workings) {}
 
     of(result: Result): Spread {
-        const { value, part, quantity } = result;
+        const { value, quantity } = result;
         if (!known(value)) return { low: NaN, high: NaN, shares: [] };
         // A temperature is no measure of how much a temperature changes.
         const small = quantity.measure === 'temperature' ? SMALL_WARMING : SMALL * Math.abs(value);
         let down = 0;
         let up = 0;
         const found: { root: Root; atLow: number; atHigh: number; weight: number }[] = [];
-        for (const root of this.rootsOf(result).values()) {
-            const at = (end: 'low' | 'high') => (this.endOf(root, end).quantity(part, quantity.name)?.value ?? NaN) - value;
-            const atHigh = at('high');
-            const atLow = root.even && Math.abs(atHigh) < small ? -atHigh : at('low');
+        for (const root of this.rootsOf(result)) {
+            const atHigh = this.changeAt(this.highEnds, root, 1, result);
+            const atLow = root.even && Math.abs(atHigh) < small ? -atHigh : this.changeAt(this.lowEnds, root, -1, result);
             const below = Math.min(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
             const above = Math.max(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
             down += below * below;
@@ -91,58 +120,81 @@ export class Spreads {
             if (weight > 0 || !known(atLow) || !known(atHigh)) found.push({ root, atLow, atHigh, weight });
         }
         const whole = down + up;
-        const shares = found.map(({ root: { key, label, told, sort, source }, atLow, atHigh, weight }) => ({ root: { key, label, told, sort, source }, atLow, atHigh, part: whole > 0 ? weight / whole : 0 }))
-            .filter(s => s.part >= LEAST_PART || !known(s.atLow) || !known(s.atHigh)).sort((a, b) => b.part - a.part);
+        const shares: Share[] = [];
+        for (const { root: { key, label, told, sort, source }, atLow, atHigh, weight } of found) {
+            const part = whole > 0 ? weight / whole : 0;
+            if (part >= LEAST_PART || !known(atLow) || !known(atHigh)) shares.push({ root: { key, label, told, sort, source }, atLow, atHigh, part });
+        }
+        shares.sort((a, b) => b.part - a.part);
         return { low: value - Math.sqrt(down), high: value + Math.sqrt(up), shares };
+    }
+    /** What a root at one end does to a number. */
+    private changeAt(ends: (Workings | undefined)[], root: Root, halfWidths: number, { part, quantity, value }: Result): number {
+        const end = (ends[root.index] ??= this.other(root, s => root.at(s, halfWidths)));
+        return (end.quantity(part, quantity.name)?.value ?? NaN) - value;
     }
     /** Whether a number can be another one when a root is. */
     rests(result: Result, root: Root): boolean {
-        return this.rootsOf(result).has(root.key);
+        return this.setOf(result).has(root.index);
     }
     /** The same of something solved as a whole, by what it read. */
     modelRests(solved: object, inputs: () => Iterable<Input>, root: Root): boolean {
-        let roots = this.modelRoots.get(solved);
-        if (!roots) this.modelRoots.set(solved, (roots = this.rootsIn(inputs())));
-        return roots.has(root.key);
-    }
-    private endOf(root: Root, end: 'low' | 'high'): Workings {
-        const ends = end === 'low' ? this.lowEnds : this.highEnds;
-        let workings = ends.get(root.key);
-        if (!workings) ends.set(root.key, (workings = this.other(root, s => root.at(s, end === 'low' ? -1 : 1))));
-        return workings;
+        let set = this.models.get(solved);
+        if (!set) this.models.set(solved, (set = this.setIn(inputs())));
+        return set.has(root.index);
     }
     /** Everything left open that a number rests on, however far up. */
-    rootsOf(result: Result): ReadonlyMap<string, Root> {
-        let roots = this.roots.get(result);
-        if (!roots) {
-            this.roots.set(result, noRoots);
-            this.roots.set(result, (roots = this.rootsIn(result.inputs)));
+    rootsOf(result: Result): readonly Root[] {
+        return this.setOf(result).of(this.all);
+    }
+    private setOf(result: Result): RootSet {
+        let set = this.results.get(result);
+        if (!set) {
+            this.results.set(result, noRoots);
+            this.results.set(result, (set = this.setIn(result.inputs)));
         }
-        return roots;
+        return set;
     }
-    private rootsIn(inputs: Iterable<Input>): ReadonlyMap<string, Root> {
-        const roots = new Map<string, Root>();
-        for (const input of inputs) this.collect(input, roots);
-        return roots.size ? roots : noRoots;
+    private setIn(inputs: Iterable<Input>): RootSet {
+        const set = new RootSet();
+        for (const input of inputs) this.collect(input, set);
+        return set;
     }
-    private collect(input: Input, into: Map<string, Root>): void {
-        if (input.result) {
-            for (const [key, root] of this.rootsOf(input.result)) into.set(key, root);
-        } else if (input.doubt) {
-            const { doubt, part } = input;
-            const key = `${part.name} ${doubt.name}`;
-            if (input.value > 0 && !into.has(key)) {
-                into.set(key, {
-                    key, label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
-                    at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
-                });
-            }
-        } else if (input.given) {
-            const dot = input.key.indexOf('.');
-            this.collectGiven(input.part.name, input.key, input.given, input.given.facts.get(dot < 0 ? '' : input.key.slice(dot + 1)), into);
+    /** Notes a root by its key; `find` says what it is, if it is one, the first time. */
+    private note(key: string, into: RootSet, find: () => Omit<Root, 'key' | 'index'> | undefined): void {
+        let root = this.byKey.get(key);
+        if (!root && !this.byKey.has(key)) {
+            const found = find();
+            if (found) this.all.push((root = { ...found, key, index: this.all.length }));
+            this.byKey.set(key, root);
         }
+        if (root) into.add(root.index);
     }
-    private collectGiven(part: string, key: string, given: Given, fact: Fact | undefined, into: Map<string, Root>): void {
+    private collect(input: Input, into: RootSet): void {
+        into.addAll(input.result ? this.setOf(input.result) : this.leafOf(input));
+    }
+    /** What is left open by an input that is no number worked out. */
+    private leafOf(input: Input): RootSet {
+        const { part, key, doubt, given } = input;
+        if (doubt && !(input.value > 0)) return noRoots;
+        let leaves = this.leaves.get(part);
+        if (!leaves) this.leaves.set(part, (leaves = new Map()));
+        const by = doubt ?? key;
+        let set = leaves.get(by);
+        if (set) return set;
+        leaves.set(by, (set = new RootSet()));
+        if (doubt) {
+            this.note(`${part.name} ${doubt.name}`, set, () => ({
+                label: doubt.name, told: input.text ?? '', sort: doubt.stated ? 'stated' : 'law', source: doubt.source,
+                at: (s, z) => s.off(part.name, doubt.name, z), even: !doubt.uneven,
+            }));
+        } else if (given) {
+            const dot = key.indexOf('.');
+            this.collectGiven(part.name, key, given, given.facts.get(dot < 0 ? '' : key.slice(dot + 1)), set);
+        }
+        return set;
+    }
+    private collectGiven(part: string, key: string, given: Given, fact: Fact | undefined, into: RootSet): void {
         if (!fact || !known(fact.number)) return;
         const value = given.entry?.value;
         if (value?.names) {
@@ -151,18 +203,18 @@ export class Spreads {
         }
         const owner = given.from?.name ?? part;
         const label = `${owner}.${key}`;
-        if (into.has(label)) return;
-        const assumed = given.status === 'assumed';
-        const [low, high] = assumed ? spreadOf(given.property!, fact) : [fact.low, fact.high];
-        if (!(low < high)) return;
-        into.set(label, {
-            key: label, label, told: assumed ? given.property!.assume!.spread! : '', sort: assumed ? 'assumed' : 'stated',
-            source: assumed ? given.property!.assume!.source ?? 'common practice, no source' : 'as stated',
-            at: (s, z) => s.value(owner, key, within(fact.number, low, high, z)), even: isEven(fact.number, low, high),
+        this.note(label, into, () => {
+            const assumed = given.status === 'assumed';
+            const [low, high] = assumed ? spreadOf(given.property!, fact) : [fact.low, fact.high];
+            return low < high ? {
+                label, told: assumed ? given.property!.assume!.spread! : '', sort: assumed ? 'assumed' : 'stated',
+                source: assumed ? given.property!.assume!.source ?? 'common practice, no source' : 'as stated',
+                at: (s, z) => s.value(owner, key, within(fact.number, low, high, z)), even: isEven(fact.number, low, high),
+            } : undefined;
         });
     }
     /** A value that names others is as open as they are. */
-    private collectNamed(value: ParsedValue, into: Map<string, Root>): void {
+    private collectNamed(value: ParsedValue, into: RootSet): void {
         const { workings } = this;
         for (const node of namesIn(value)) {
             const [first, ...more] = node.names;
@@ -170,14 +222,14 @@ export class Spreads {
                 const entry = workings.rig.lets.get(first)?.value;
                 if (entry?.names) this.collectNamed(entry, into);
                 const w = entry && !entry.names ? workings.namedValue(first) : undefined;
-                if (w && w.low < w.high) into.set(`let ${first}`, { key: `let ${first}`, label: first, told: '', sort: 'stated', source: 'as stated', at: (s, z) => s.named(first, within(w.si, w.low, w.high, z)), even: isEven(w.si, w.low, w.high) });
+                if (w && w.low < w.high) this.note(`let ${first}`, into, () => ({ label: first, told: '', sort: 'stated', source: 'as stated', at: (s, z) => s.named(first, within(w.si, w.low, w.high, z)), even: isEven(w.si, w.low, w.high) }));
                 continue;
             }
             const part = workings.rig.parts.get(first);
             if (!part) continue;
             const key = more.join('.');
             const result = workings.quantity(part, key);
-            if (result) for (const [k, root] of this.rootsOf(result)) into.set(k, root);
+            if (result) into.addAll(this.setOf(result));
             else this.collectGiven(first, key, workings.given(part, more[0]), workings.fact(part, key), into);
         }
     }

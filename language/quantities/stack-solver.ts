@@ -179,7 +179,6 @@ export function stackLoss(make: StackMake, T: number, room: number): number {
 export function solveStack(make: StackMake, source: Source, room: number, temperature?: number, fixedCurrent?: number, near?: OperatingPoint): OperatingPoint {
     let start: Float64Array | undefined = near?.ladder.plates.length === make.cells - 1 ? near.ladder.plates : undefined;
     let startedAt = near?.current ?? 0;
-    const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
     const most = Number.isFinite(source.limit) ? source.limit : Math.min(MOST_CURRENT_DENSITY * make.area * make.groups, source.resistance > 0 ? source.open / source.resistance : Infinity);
     const least = Math.min(LEAST_CURRENT, most / 1000);
     /** The stack at one temperature, ready to be asked what it takes at any current. */
@@ -216,42 +215,23 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
     const leftSlope = ({ volts, slope }: Taken) => (source.currentAt ? (source.currentAt(volts * (1 + BESIDE)) - source.currentAt(volts)) / (volts * BESIDE) * slope - 1 : -source.resistance - source.leads - slope);
     let crossing = NaN;
     const settle = (T: number): Settled => {
-        if (fixedCurrent !== undefined) return { ...take(T, fixedCurrent), limitedBy: 'current limit' };
+        if (fixedCurrent !== undefined) return { limitedBy: 'current limit', ...take(T, fixedCurrent) };
         const excess = (current: number) => leftOver(take(T, current));
         const along = (from: number) => tangents(excess, current => leftSlope(take(T, current)), from, least, most);
         // The crossing moves little from one temperature to the next: it is looked for near the last one first.
         let found = crossing === crossing ? along(crossing) : NaN;
         if (!(found === found)) {
             // The stack takes more volts the more current flows, so what is left over at the limit settles most cases at once.
-            if (excess(most) >= 0) return { ...take(T, most), limitedBy: 'current limit' };
+            if (excess(most) >= 0) return { limitedBy: 'current limit', ...take(T, most) };
             found = along(withoutBypass(make, source, T, least, most));
         }
         if (!(found === found)) {
-            if (!(excess(least) > 0)) return { ...take(T, 0), limitedBy: 'too few volts' };
+            if (!(excess(least) > 0)) return { limitedBy: 'too few volts', ...take(T, 0) };
             found = findRoot(excess, least, most, closeTo(least));
         }
-        return { ...take(T, (crossing = found)), limitedBy: 'volts' };
+        return { limitedBy: 'volts', ...take(T, (crossing = found)) };
     };
-    const hydrogenOf = (p: Taken) => p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
-    const heatOf = (p: Taken) => {
-        if (!(p.current > 0)) return 0;
-        const moles = hydrogenOf(p);
-        const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, p.T));
-        return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(p.T, vapour, make.pressure);
-    };
-    const lossOf = (T: number) => stackLoss(make, T, room);
-    const lyeFlowOf = (p: Taken): Record<Side, number> => {
-        const moles = hydrogenOf(p);
-        return { hydrogen: circulation(make.loops.hydrogen, make, p.T, moles), oxygen: circulation(make.loops.oxygen, make, p.T, moles / 2) };
-    };
-    const coolingOf = (p: Taken) => {
-        const c = make.cooler;
-        if (!c || p.T <= c.waterTemperature || p.T <= c.startsAt) return 0;
-        const share = Math.min(1, (p.T - c.startsAt) / THERMOSTAT_RAMP);
-        const flow = lyeFlowOf(p);
-        return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, p.T, c.waterTemperature);
-    };
-    const gained = (p: Taken) => heatOf(p) - lossOf(p.T) - coolingOf(p);
+    const gained = (p: Taken) => heatOf(make, p) - stackLoss(make, p.T, room) - coolingOf(make, p);
 
     /** From the solution of a make that differs by a little, along its tangents; undefined where those do not lead there. */
     const alongside = (): Settled | undefined => {
@@ -270,7 +250,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             const gain = free.temperature ? gained(p) : 0;
             const [dCurrent, dT] = free.current && free.temperature ? solveTwo(by.left.current, by.left.temperature, by.gain.current, by.gain.temperature, -left, -gain)
                 : free.current ? [-left / by.left.current, 0] : [0, free.temperature ? -gain / by.gain.temperature : 0];
-            if (Math.abs(dCurrent) <= Math.max(closeTo(current), LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { ...p, limitedBy };
+            if (Math.abs(dCurrent) <= Math.max(closeTo(current), LEFT * Math.abs(current - from.current)) && Math.abs(dT) <= Math.max(CLOSE, LEFT * Math.abs(T - from.T))) return { limitedBy, ...p };
             current += dCurrent;
             T += dT;
             if (!(current > least && (current < most || !free.current) && T < HOTTEST && (T > room || !free.temperature))) return undefined;
@@ -302,7 +282,7 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
         again();
         return (sides = [T - BESIDE_K, T + BESIDE_K].map(t => {
             const q = settle(t);
-            return { made: heatOf(q), lost: lossOf(t) + coolingOf(q) };
+            return { made: heatOf(make, q), lost: stackLoss(make, t, room) + coolingOf(make, q) };
         }));
     };
     let slopes: Tangents | undefined;
@@ -316,27 +296,125 @@ export function solveStack(make: StackMake, source: Source, room: number, temper
             gain: { current: (gained(more) - gain) / (p.current * BESIDE), temperature: (gained(warmer) - gain) / BESIDE_K },
         });
     };
-    const each = p.current / make.groups;
-    const j = each / make.area;
-    const heat = heatOf(p);
-    const anode = overvoltage(p.cell.anode, j, T);
-    const cathode = overvoltage(p.cell.cathode, j, T);
-    const clear = cellAt(make, T).areaResistance;
-    return {
-        current: p.current, groupCurrent: each, voltage: p.volts, supplyVoltage: source.open - source.resistance * p.current,
-        cellVoltage: p.volts / make.cells, temperature: T, room, bypassEfficiency: p.current > 0 ? p.ladder.efficiency : NaN,
-        bypass: p.ladder.bypass, worstCell: p.ladder.least, reversed: p.ladder.reversed, heat, loss: lossOf(T), cooling: coolingOf(p), lyeFlow: lyeFlowOf(p),
-        conductivity: p.conductivity, rest: p.cell.rest, anode, cathode, ohmic: j * clear, bubbles: j * (p.cell.areaResistance - clear),
-        portResistance: p.port, voidFraction: gasInGap(make, j, T, 'hydrogen'), limitedBy: p.limitedBy,
-        formFactor: source.formFactor(p.volts), runsAway, ladder: p.ladder, cell: p.cell,
-        tangents: ownTangents,
-        margin: () => {
-            if (temperature !== undefined || runsAway) return runsAway ? 0 : NaN;
-            if (p.limitedBy !== 'volts' || !(T > room)) return 1;
-            const [cool, warm] = beside();
-            return steadyMargin(warm.made - cool.made, warm.lost - cool.lost);
-        },
+    const margin = () => {
+        if (temperature !== undefined || runsAway) return runsAway ? 0 : NaN;
+        if (p.limitedBy !== 'volts' || !(T > room)) return 1;
+        const [cool, warm] = beside();
+        return steadyMargin(warm.made - cool.made, warm.lost - cool.lost);
     };
+    return new Solution(make, source, room, p, runsAway, ownTangents, margin);
+}
+
+/** What was found. Most of it is asked of few solutions, and worked out when it is. */
+class Solution implements OperatingPoint {
+    readonly current: number;
+    readonly groupCurrent: number;
+    readonly voltage: number;
+    readonly temperature: number;
+    readonly bypassEfficiency: number;
+    readonly limitedBy: OperatingPoint['limitedBy'];
+    readonly ladder: Ladder;
+    readonly cell: CellMake;
+    private flow: OperatingPoint['lyeFlow'] | undefined;
+
+    constructor(
+        private readonly make: StackMake, private readonly source: Source, readonly room: number, private readonly p: Settled, readonly runsAway: boolean,
+        readonly tangents: () => Tangents, readonly margin: () => number,
+    ) {
+        this.current = p.current;
+        this.groupCurrent = p.current / make.groups;
+        this.voltage = p.volts;
+        this.temperature = p.T;
+        this.bypassEfficiency = p.current > 0 ? p.ladder.efficiency : NaN;
+        this.limitedBy = p.limitedBy;
+        this.ladder = p.ladder;
+        this.cell = p.cell;
+    }
+    /** A/m² */
+    private get density(): number {
+        return this.groupCurrent / this.make.area;
+    }
+    /** Ω·m², without bubbles. */
+    private get clear(): number {
+        return cellAt(this.make, this.temperature).areaResistance;
+    }
+    get supplyVoltage(): number {
+        return this.source.open - this.source.resistance * this.current;
+    }
+    get cellVoltage(): number {
+        return this.voltage / this.make.cells;
+    }
+    get bypass(): number {
+        return this.ladder.bypass;
+    }
+    get worstCell(): number {
+        return this.ladder.least;
+    }
+    get reversed(): number {
+        return this.ladder.reversed;
+    }
+    get heat(): number {
+        return heatOf(this.make, this.p);
+    }
+    get loss(): number {
+        return stackLoss(this.make, this.temperature, this.room);
+    }
+    get cooling(): number {
+        return coolingOf(this.make, this.p);
+    }
+    get lyeFlow(): OperatingPoint['lyeFlow'] {
+        return (this.flow ??= lyeFlowOf(this.make, this.p));
+    }
+    get conductivity(): number {
+        return this.p.conductivity;
+    }
+    get rest(): number {
+        return this.cell.rest;
+    }
+    get anode(): number {
+        return overvoltage(this.cell.anode, this.density, this.temperature);
+    }
+    get cathode(): number {
+        return overvoltage(this.cell.cathode, this.density, this.temperature);
+    }
+    get ohmic(): number {
+        return this.density * this.clear;
+    }
+    get bubbles(): number {
+        return this.density * (this.cell.areaResistance - this.clear);
+    }
+    get portResistance(): number {
+        return this.p.port;
+    }
+    get voidFraction(): number {
+        return gasInGap(this.make, this.density, this.temperature, 'hydrogen');
+    }
+    get formFactor(): number {
+        return this.source.formFactor(this.voltage);
+    }
+}
+
+/** mol/s of hydrogen that the plates make. */
+function hydrogenOf(make: StackMake, p: Taken): number {
+    return p.current * make.cells * (p.ladder.efficiency === p.ladder.efficiency ? Math.max(0, p.ladder.efficiency) : 1) / (2 * FARADAY);
+}
+function heatOf(make: StackMake, p: Taken): number {
+    if (!(p.current > 0)) return 0;
+    const moles = hydrogenOf(make, p);
+    const vapour = Math.min(MOST_VAPOUR * make.pressure, lyeVapourPressure(make.solute, make.strength, p.T));
+    return p.volts * p.current - 2 * FARADAY * moles * thermoneutralVoltageWithVapour(p.T, vapour, make.pressure);
+}
+function lyeFlowOf(make: StackMake, p: Taken): Record<Side, number> {
+    const moles = hydrogenOf(make, p);
+    return { hydrogen: circulation(make.loops.hydrogen, make, p.T, moles), oxygen: circulation(make.loops.oxygen, make, p.T, moles / 2) };
+}
+function coolingOf(make: StackMake, p: Taken): number {
+    const c = make.cooler;
+    if (!c || p.T <= c.waterTemperature || p.T <= c.startsAt) return 0;
+    const share = Math.min(1, (p.T - c.startsAt) / THERMOSTAT_RAMP);
+    const flow = lyeFlowOf(make, p);
+    const capacity = lyeDensity(make.solute, make.strength, IN_COOLER) * lyeHeatCapacity(make.solute, make.strength, IN_COOLER);
+    return share * counterflowHeat(c.conductance, c.sides.reduce((sum, side) => sum + flow[side], 0) * capacity, c.waterFlow, p.T, c.waterTemperature);
 }
 
 /** Steps along tangents that are tried. */

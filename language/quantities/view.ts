@@ -19,6 +19,16 @@ export class View {
         return this.own;
     }
 
+    /** What its kind declares, and whether it is a pattern. Of its block nothing else counts as read by these. */
+    get declared(): Part['kind'] {
+        this.workings.notePresence(this.own);
+        return this.own.kind;
+    }
+    get pattern(): boolean {
+        this.workings.notePresence(this.own);
+        return !!this.own.pattern;
+    }
+
     get name(): string {
         return this.own.name;
     }
@@ -111,7 +121,7 @@ export class View {
 
     /** Air pressure at the site, Pa: stated, or by its height above the sea. */
     airPressure(): number {
-        this.maybe('altitude');
+        if (this.kind === 'site') this.maybe('altitude');
         return this.workings.airPressure;
     }
 

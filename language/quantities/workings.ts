@@ -77,14 +77,15 @@ export function guessesIn(inputs: Iterable<Input>): string[] {
 }
 interface Frame {
     /** Undefined where nobody will ask how it came about: in a rig that differs from another by a little. */
-    inputs: Map<string, Input> | undefined;
-    missing: Set<string>;
+    readonly inputs: Map<string, Input> | undefined;
+    /** Made when something is missing: seldom. */
+    missing: Set<string> | undefined;
 }
 /** A model that was solved now or, if it would come out the same, in an earlier reading. */
 interface Solved {
     readonly value: unknown;
     readonly inputs: () => Iterable<Input>;
-    readonly missing: Iterable<string>;
+    readonly missing: readonly string[];
 }
 /** Everything that was worked out of one part. */
 interface Work {
@@ -97,6 +98,7 @@ interface Work {
     spreads: Map<string, Spread> | undefined;
 }
 const none: readonly never[] = [];
+const missingIn = (frame: Frame): readonly string[] => (frame.missing ? [...frame.missing] : none);
 const noFacts: Facts = new Map();
 const nothingGiven: Given = { status: 'silent', property: undefined, facts: noFacts, rows: [] };
 const STANDARD_AIR = 101325;
@@ -114,6 +116,8 @@ export class Workings {
     private readonly foundControls: FoundControls | undefined;
     private readonly liveByKind = new Map<string, View[]>();
     private readonly running: string[] = [];
+    /** The same of quantities, in a rig that differs from another by a little. */
+    private readonly workingOut: Result[] = [];
     /** What each running computation was made from; undefined while something kept is looked through. */
     private readonly frames: (Frame | undefined)[] = [];
     /** Circles that were told already, by their members. */
@@ -221,6 +225,10 @@ export class Workings {
     noteCell(which: 'controls' | 'whole'): void {
         if (this.reads) this.noteRead(this.memory![which]);
     }
+    /** Notes that it counted that a part is there, and of which kind. */
+    notePresence(part: Part): void {
+        if (this.reads) this.noteRead(this.memory!.record(part.name).presence);
+    }
     /** Notes that the block of a part was looked into. */
     noteText(part: Part): void {
         if (this.reads) this.noteRead(this.memory!.record(part.name).text);
@@ -228,18 +236,21 @@ export class Workings {
     /** Whether everything that was read up to a revision still says the same. */
     stillHolds(reads: readonly Cell[], revision: number): boolean {
         for (const cell of reads) {
-            if (cell.checked < this.revision) this.refresh(cell);
+            if (cell.checked < this.revision && !cell.settles(this.revision)) this.refresh(cell);
             if (cell.changed > revision) return false;
         }
         return true;
     }
     /** Whoever is running meanwhile has read nothing by it. */
     private refresh(cell: Cell): void {
+        const before = this.reads;
+        this.reads = undefined;
         this.frames.push(undefined);
         try {
-            this.unnoted(() => cell.refresh(this));
+            cell.refresh(this);
         } finally {
             this.frames.pop();
+            this.reads = before;
         }
     }
 
@@ -262,7 +273,8 @@ export class Workings {
     }
     private noteAir(): void {
         const site = this.partsOf('site')[0];
-        if (site) for (const key of ['air-pressure', 'altitude']) this.given(site.part, key);
+        const part = site && this.rig.parts.get(site.name);
+        if (part) for (const key of ['air-pressure', 'altitude']) this.given(part, key);
     }
 
     // ---- given values -------------------------------------------------------------------------------------------
@@ -276,11 +288,16 @@ export class Workings {
                 if (this.reads) this.noteText(part);
                 return nothingGiven;
             }
-            g = this.unnoted(() => (this.supposed ? this.supposedGiven(part, key) : this.findGiven(part, key)));
+            g = this.givenNearby(part, key) ?? this.unnoted(() => (this.supposed ? this.supposedGiven(part, key) : this.findGiven(part, key)));
             if (work) (work.givens ??= new Map()).set(key, g);
         }
         if (this.reads && work) this.noteRead(this.givenCell(work.record!, key, g));
         return g;
+    }
+    /** As it is in the rig that this one differs from by a little, unless it is what differs, or names what may. */
+    private givenNearby(part: Part, key: string): Given | undefined {
+        const given = this.near?.workings.given(part, key);
+        return given && !given.entry?.value?.names && !this.supposes(part, key, given) ? given : undefined;
     }
     private givenCell(record: PartRecord, key: string, given: Given): Cell {
         let cell = record.givens.get(key);
@@ -292,9 +309,14 @@ export class Workings {
     private supposedGiven(part: Part, key: string): Given {
         const given = this.findGiven(part, key);
         const { property } = given;
-        const owner = [part.name, given.from?.name ?? part.name].find(name => this.supposed!.says(name, key));
+        const owner = this.supposes(part, key, given);
         if (!property || owner === undefined) return given;
         return { ...given, status: given.status === 'assumed' ? 'assumed' : 'stated', facts: this.supposed!.facts(owner, property, given.facts) };
+    }
+    /** The part of which another number is supposed: the one that bears it, or the one whose text it is. */
+    private supposes(part: Part, key: string, given: Given): string | undefined {
+        const { supposed } = this;
+        return supposed?.says(part.name, key) ? part.name : given.from && supposed?.says(given.from.name, key) ? given.from.name : undefined;
     }
     private findGiven(part: Part, key: string): Given {
         const property = part.kind?.properties[key];
@@ -475,13 +497,14 @@ export class Workings {
                 frame.inputs.set(label, { label, part, key, value, unit, status: given.status, given });
             }
         } else if (needed) {
-            frame.missing.add(label);
+            (frame.missing ??= new Set()).add(label);
         }
     }
 
     // ---- quantities ---------------------------------------------------------------------------------------------
 
     quantity(part: Part, name: string): Result | undefined {
+        if (this.near) return this.quantityNearby(part, name, this.near);
         const work = this.workOf(part);
         const cell = work?.record && this.resultCell(work.record, name);
         const known = work?.results?.get(name);
@@ -497,10 +520,8 @@ export class Workings {
         const key = `${part.name}.${name}`;
         if (this.running.includes(key)) {
             if (this.memory) this.memory.spoilt = true;
-            return new WorkedResult(this, quantity, part, { value: NaN, missing: [], remarks: ['It rests on itself.'], rests: [] }, () => []);
+            return new WorkedResult(this, quantity, part, { value: NaN, missing: none, remarks: ['It rests on itself.'], rests: none }, () => none);
         }
-        const before = this.near?.workings.quantity(part, name);
-        if (before && !this.near!.workings.spreads.rests(before, this.near!.root)) return before;
         this.running.push(key);
         let result: Result;
         try {
@@ -513,22 +534,52 @@ export class Workings {
         if (cell && this.reads) this.noteRead(cell);
         return result;
     }
+    /** The same in a rig that differs from another by a little: asked for its value only, not how it came about. */
+    private quantityNearby(part: Part, name: string, { workings, root }: { readonly workings: Workings; readonly root: Root }): Result | undefined {
+        const work = this.workOf(part);
+        const known = work?.results?.get(name);
+        if (known) return known;
+        const before = workings.quantity(part, name);
+        if (!before) return undefined;
+        let result = before;
+        if (workings.spreads.rests(before, root)) {
+            const { quantity } = before;
+            if (this.workingOut.includes(before)) return new NearbyResult(quantity, part, NaN, none);
+            const frame = this.newFrame();
+            this.frames.push(frame);
+            this.workingOut.push(before);
+            let worked: number | Remarked;
+            try {
+                worked = quantity.work(this.viewToWork(part));
+            } finally {
+                this.workingOut.pop();
+                this.frames.pop();
+            }
+            const value = typeof worked === 'number' ? worked : worked.value;
+            result = new NearbyResult(quantity, part, !frame.missing && Number.isFinite(value) ? value : NaN, missingIn(frame));
+        }
+        if (work) (work.results ??= new Map()).set(name, result);
+        return result;
+    }
     private newFrame(): Frame {
-        return { inputs: this.near ? undefined : new Map(), missing: new Set() };
+        return { inputs: this.near ? undefined : new Map(), missing: undefined };
+    }
+    private viewToWork(part: Part): View {
+        return this.workOf(part)?.view ?? new View(this, part);
     }
     private workOut(quantity: Quantity, part: Part, cell: WorkedCell<Kept> | undefined): Result {
         const frame = this.newFrame();
         this.frames.push(frame);
         let got: { value: number | Remarked; reads: readonly Cell[] | undefined };
         try {
-            got = this.noting(() => quantity.work(this.views.get(part.name) ?? new View(this, part)));
+            got = this.noting(() => quantity.work(this.viewToWork(part)));
         } finally {
             this.frames.pop();
         }
         const [worked, remarks] = typeof got.value === 'number' ? [got.value, none] : [got.value.value, got.value.remarks];
-        const value = frame.missing.size ? NaN : Number.isFinite(worked) ? worked : NaN;
-        const kept: Kept = { value, missing: [...frame.missing], remarks, rests: frame.inputs ? guessesIn(frame.inputs.values()) : none };
-        const inputs = frame.inputs ? [...frame.inputs.values()] : none;
+        const value = frame.missing ? NaN : Number.isFinite(worked) ? worked : NaN;
+        const inputs = [...frame.inputs!.values()];
+        const kept: Kept = { value, missing: missingIn(frame), remarks, rests: guessesIn(inputs) };
         const result = new WorkedResult(this, quantity, part, kept, () => inputs);
         if (cell && got.reads) {
             const before = cell.value;
@@ -548,12 +599,12 @@ export class Workings {
         cell.checked = this.revision;
         return cell.value;
     }
-    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame = { inputs: undefined, missing: new Set() }): void {
+    private keep<T>(cell: WorkedCell<T>, part: Part, value: T, reads: readonly Cell[], frame: Frame = { inputs: undefined, missing: undefined }): void {
         cell.value = value;
         cell.kind = part.kindWord;
         cell.deps = reads;
         cell.inputs = [...(frame.inputs?.values() ?? [])].map(i => ({ label: i.label, part: i.part.name, key: i.key, value: i.value, text: i.text, unit: i.unit, status: i.status, doubt: i.doubt }));
-        cell.missing = frame.missing.size ? [...frame.missing] : none;
+        cell.missing = missingIn(frame);
         cell.checked = this.revision;
     }
     /** The inputs of something kept, as they stand in the text now. */
@@ -573,7 +624,7 @@ export class Workings {
             if (value === value) {
                 frame.inputs?.set(label, { label, part, key: name, value, unit: result!.quantity.unit ?? measures[result!.quantity.measure].units[0], status: 'computed', result });
             } else if (needed) {
-                for (const m of result?.missing.length ? result.missing : [label]) frame.missing.add(m);
+                for (const m of result?.missing.length ? result.missing : [label]) (frame.missing ??= new Set()).add(m);
             }
         }
         return value;
@@ -590,13 +641,11 @@ export class Workings {
     }
     /** What leaves a number open: tolerances, assumptions, laws; however far up. */
     rootsOf(result: Result): readonly Root[] {
-        return [...this.spreads.rootsOf(result).values()];
+        return this.spreads.rootsOf(result);
     }
     /** What a number is good for. */
     spreadOf(result: Result): Spread {
-        const { part, quantity: { name }, value } = result;
-        // A rig that differs by a little is asked for values only.
-        if (this.near) return { low: value, high: value, shares: [] };
+        const { part, quantity: { name } } = result;
         const work = this.workOf(part);
         const cell = work?.record && this.spreadCell(work.record, name);
         let spread = work?.spreads?.get(name);
@@ -650,7 +699,7 @@ export class Workings {
                         this.keep(cell, part, { solution: value }, reads, frame);
                         if (!Object.is(before, value) || !sameTraces(inputs, cell.inputs) || missing.join() !== cell.missing.join()) cell.changed = this.revision;
                     }
-                    done = { value, inputs: () => frame.inputs?.values() ?? none, missing: frame.missing };
+                    done = { value, inputs: () => frame.inputs?.values() ?? none, missing: missingIn(frame) };
                 } finally {
                     this.frames.pop();
                 }
@@ -662,7 +711,7 @@ export class Workings {
         if (frame) {
             const { inputs } = frame;
             if (inputs) for (const input of done.inputs()) if (!inputs.has(input.label)) inputs.set(input.label, input);
-            for (const label of done.missing) frame.missing.add(label);
+            for (const label of done.missing) (frame.missing ??= new Set()).add(label);
         }
         return done.value as T;
     }
@@ -684,11 +733,11 @@ export class Workings {
     /** Runs something and tells what it read: how a rule knows on which guesses its finding rests. */
     watch<T>(run: () => T): { value: T; inputs: Input[]; missing: string[] } {
         const inputs = new Map<string, Input>();
-        const frame: Frame = { inputs, missing: new Set() };
+        const frame: Frame = { inputs, missing: undefined };
         this.frames.push(frame);
         try {
             const value = run();
-            return { value, inputs: [...inputs.values()], missing: [...frame.missing] };
+            return { value, inputs: [...inputs.values()], missing: [...missingIn(frame)] };
         } finally {
             this.frames.pop();
         }
@@ -799,6 +848,26 @@ class WorkedResult implements Result {
     }
     get high(): number {
         return this.spread.high;
+    }
+}
+
+/** Of a rig that differs from another by a little: asked for its value only. */
+class NearbyResult implements Result {
+    readonly remarks = none;
+    readonly rests = none;
+    readonly inputs = none;
+    constructor(readonly quantity: Quantity, readonly part: Part, readonly value: number, readonly missing: readonly string[]) {}
+    get status(): Result['status'] {
+        return this.value === this.value ? 'computed' : 'unknown';
+    }
+    get low(): number {
+        return this.value;
+    }
+    get high(): number {
+        return this.value;
+    }
+    get spread(): Spread {
+        return { low: this.value, high: this.value, shares: none };
     }
 }
 

@@ -5,7 +5,7 @@ import type { RunResult } from '../run/run.js';
 import type { Workings } from '../quantities/workings.js';
 import { caution } from './caution.js';
 import { expectationsOf, holdAgainst } from '../run/expectations.js';
-import { clockOf, faultGroups, guardText, happenedText, heldText, outcomeText, totalsOf, worthTelling } from './run-text.js';
+import { alikeEnds, clockOf, faultGroups, GUARDS_TESTED, guardText, happenedText, healthyHazards, heldText, HIDDEN_TITLE, hiddenText, outcomeText, totalsOf, trialText, worthTelling } from './run-text.js';
 
 const cell = (text: string) => text.replace(/\|/g, '\\|');
 
@@ -32,19 +32,25 @@ export function runPage(r: RunResult, workings: Workings, title: string): string
     if (held.length) out.push('## Expected', '', ...held.map(h => `* ${heldText(h, starts)}`), '');
     return [...out, ...limits(r.notes), caution, ''].join('\n');
 }
-export function faultsPage(found: Faults, title: string): string {
-    const out = [`# ${title}: one thing broken`, '', 'One part fails at a time, ten minutes after the start, on the hottest day, rig warm and store half full; a leak is a hole of 1 mm. Two at once can do more.', ''];
+export function faultsPage(found: Faults, workings: Workings, title: string): string {
+    const out = [`# ${title}: one thing broken`, '', 'One part fails at a time, ten minutes after the start, on the hottest day, rig warm and store half full; a leak is a hole of 1 mm. Of two at once only those are tried of which nothing shows the first: others can do more.', ''];
+    for (const text of healthyHazards(found)) out.push(`**${text}.**`, '');
     for (const { title: head, faults } of faultGroups(found)) {
         out.push(`## ${head}`, '');
         if (faults[0].outcome === 'unseen' || faults[0].outcome === 'stops') out.push(`${faults.map(f => `${f.part} *${f.what}*`).join(', ')}.`, '');
-        else for (const f of faults) {
-            out.push(`* **${f.part}** *${f.what}*: ${outcomeText(f)}.`);
-            if (f.outcome === 'hazard') out.push(...f.story.map(s => `  * ${s}`));
-            if (f.help) out.push(`  * What would help: ${f.help}.`);
+        else for (const { names, fault, story } of alikeEnds(faults)) {
+            out.push(`* **${names}**: ${outcomeText(fault)}.`);
+            if (fault.outcome === 'hazard') out.push(...story.map(s => `  * ${s}`));
+            if (fault.help) out.push(`  * What would help: ${fault.help}.`);
         }
         out.push('');
     }
-    if (found.guards.length) out.push('## What each guard is good for', '', '| guard | without it |', '|---|---|', ...found.guards.map(g => `| ${g.name} | ${cell(guardText(g).replace(/^without it /, ''))} |`), '');
+    if (found.hidden.length) {
+        out.push(`## ${HIDDEN_TITLE}`, '');
+        for (const h of found.hidden) out.push(`* ${hiddenText(h)}.`, `  * ${trialText(h, workings.viewOf(h.part)?.kind ?? '')}`);
+        out.push('');
+    }
+    if (found.guards.length) out.push('## What each guard is good for', '', GUARDS_TESTED, '', '| guard | without it |', '|---|---|', ...found.guards.map(g => `| ${g.name} | ${cell(guardText(g).replace(/^without it /, ''))} |`), '');
     if (found.left.length) out.push('## Ways to fail that no run follows', '', `${found.left.join(', ')}.`, '');
     return [...out, ...limits(found.notes), caution, ''].join('\n');
 }

@@ -1,8 +1,9 @@
 /** A run and its faults as lines of text: what happened by the clock, how it stands at the end, what hurts most. */
 import { duration, show } from '../units/format.js';
 import type { Happened, RunResult } from '../run/run.js';
-import type { FaultResult, Faults } from '../run/faults.js';
+import type { FaultResult, Faults, HiddenResult } from '../run/faults.js';
 import { DAY } from '../run/scenario.js';
+import { trialOf } from '../rules/test-intervals.js';
 import type { Held } from '../run/expectations.js';
 import type { Workings } from '../quantities/workings.js';
 
@@ -71,6 +72,8 @@ export function outcomeText(f: FaultResult): string {
 const sooner = (f: FaultResult) => (f.earliest !== undefined && f.earliest < 0.95 * f.hazard!.t ? ` (${duration(f.earliest)} at the earliest)` : '');
 const when = (t: number) => (t < 1 ? 'at once' : `after ${duration(t)}`);
 
+/** A hazard that is reached on the hottest day with nothing broken, in a line each. What breaks is then told only where it does otherwise. */
+export const healthyHazards = (found: Faults): string[] => found.healthy.hazards.map(h => `With nothing broken, ${when(h.t)}: ${h.words}`);
 /** Faults in groups, each with what stands over it. */
 export function faultGroups(found: Faults): { readonly title: string; readonly faults: readonly FaultResult[] }[] {
     return [
@@ -81,6 +84,25 @@ export function faultGroups(found: Faults): { readonly title: string; readonly f
         { title: 'Nothing shows: only a test would find it', faults: found.faults.filter(f => f.outcome === 'unseen') },
     ].filter(g => g.faults.length);
 }
+/** Second failures that are told by name. */
+const MOST_SECONDS = 3;
+/** Over what hidden failures lead to. */
+export const HIDDEN_TITLE = 'A failure that nothing shows, and a second one, reach a hazard';
+/** 'main sticks made, then bag-full sticks made: after 13 min: …'. */
+export function hiddenText(h: HiddenResult): string {
+    const [{ fault, hazard }, ...others] = h.seconds;
+    const more = others.slice(0, MOST_SECONDS).map(s => `${s.fault.part} ${s.fault.what} (${when(s.hazard.t)})`);
+    if (others.length > MOST_SECONDS) more.push(`${others.length - MOST_SECONDS} more`);
+    const also = more.length ? `; also beside ${more.length > 1 ? `${more.slice(0, -1).join(', ')} and ${more.at(-1)}` : more[0]}` : '';
+    return `${h.part} ${h.ways.join(' or ')}, then ${fault.part} ${fault.what}: ${when(hazard.t)}: ${hazard.words}${also}`;
+}
+/** Said with what the guards are good for. */
+export const GUARDS_TESTED = `Nothing shows that a guard is out of action until it is tested; usual: trips each ${trialOf('trip').each}, sensors each ${trialOf('detector').each}, relief valves each ${trialOf('relief-valve').each}, seals each ${trialOf('seal').each}.`;
+/** What finds such a failure, and how often that is usually done. */
+export function trialText(h: HiddenResult, kind: string): string {
+    const { each, how } = trialOf(kind);
+    return `Nothing shows the first; only a test finds it. Usual, each ${each}: ${how}.`;
+}
 /** What a guard is good for, in a sentence; undefined where no failure that was tried needs it. */
 export function guardText(g: Faults['guards'][number]): string {
     if (!g.without.length) return 'none of the failures tried here came to it first';
@@ -89,4 +111,23 @@ export function guardText(g: Faults['guards'][number]): string {
     const list = (names: readonly string[]) => (names.length > 3 ? `${names.slice(0, 3).join(', ')} and ${names.length - 3} more` : names.join(', '));
     if (bad.length) return `without it a hazard is reached: ${list(bad.map(w => `${w.fault.part} ${w.fault.what}`))}`;
     return backed.length ? `without it ${list(backed)} ${backed.length === 1 ? 'acts' : 'act'} instead` : 'without it no hazard was reached within the time either';
+}
+
+/** Failures that come to the same end in the same words, told once: 'h2-hose blocked or kinked, h2-vent blocked'. */
+export interface Alike {
+    readonly names: string;
+    readonly fault: FaultResult;
+    /** What happened on the way, without the failure itself. */
+    readonly story: readonly string[];
+}
+export function alikeEnds(faults: readonly FaultResult[]): Alike[] {
+    const ends = new Map<string, { fault: FaultResult; story: readonly string[]; ways: Map<string, string[]> }>();
+    for (const fault of faults) {
+        const story = fault.story.map(line => line.replace(`${fault.part} ${fault.what}, `, '')).filter(line => line !== `${fault.part} ${fault.what}`);
+        const key = JSON.stringify([outcomeText(fault), fault.help, story]);
+        const end = ends.get(key) ?? { fault, story, ways: new Map<string, string[]>() };
+        ends.set(key, end);
+        end.ways.set(fault.part, [...(end.ways.get(fault.part) ?? []), fault.what]);
+    }
+    return [...ends.values()].map(({ fault, story, ways }) => ({ fault, story, names: [...ways].map(([part, whats]) => `${part} ${whats.join(' or ')}`).join(', ') }));
 }

@@ -11,6 +11,8 @@ export interface Span {
 }
 export const stages = ['idea', 'drawn', 'built', 'running', 'retired'] as const;
 export type Stage = (typeof stages)[number];
+/** Whether a rig of that stage has come to another one; always where none is named. */
+export const reaches = (stage: Stage, other: Stage | undefined): boolean => other === undefined || stages.indexOf(stage) >= stages.indexOf(other);
 
 export interface Fix {
     readonly title: string;

@@ -33,7 +33,7 @@ export interface Rule {
     /** Kind of part it is asked for; 'rig' once for the whole. Left out for what is told while reading. */
     readonly on?: string | readonly string[];
     readonly check?: (v: View, tell: Tell) => void;
-    /** Told of runs with one thing broken, when somebody asks for them; never while typing. */
+    /** Told of runs with something broken, once they are done; never while typing. */
     readonly fromRuns?: boolean;
 }
 

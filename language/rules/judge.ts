@@ -4,7 +4,7 @@ import { duration } from '../units/format.js';
 import type { View } from '../quantities/view.js';
 import type { Cell } from '../quantities/memory.js';
 import { guessesIn, type Workings } from '../quantities/workings.js';
-import { stages, type Allowance, type Level, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
+import { reaches, type Allowance, type Level, type Problem, type Rig, type Span, type Stage } from '../rig/rig.js';
 import type { Finding, Rule, Severity, Tell, Telling } from './define.js';
 import { allRules, ruleNamed } from './index.js';
 import { NEAR, nearest as nearestOf, standing, type Near } from './near.js';
@@ -33,7 +33,7 @@ export function judge(workings: Workings, options: JudgeOptions = {}): Judgement
 
     const lacking: Lack[] = [];
     const toDo: Rule[] = [];
-    const reached = (stage: Stage) => stages.indexOf(rig.stage) >= stages.indexOf(stage);
+    const reached = (stage: Stage) => reaches(rig.stage, stage);
     const listener = new Listener(workings, options.today, reached);
     const before = keptOf(workings, options.today);
     const mayJudge = !rig.isLibrary && rig.pages[0]?.sort !== 'page';
@@ -164,7 +164,7 @@ function ask(rule: Rule, v: View, listener: Listener, before: KeptAnswers | unde
 export function toldAgain(workings: Workings, finding: Finding, options: JudgeOptions = {}): boolean {
     const rule = ruleNamed(finding.rule);
     if (!rule?.check) return true;
-    const listener = new Listener(workings, options.today, stage => stages.indexOf(workings.rig.stage) >= stages.indexOf(stage));
+    const listener = new Listener(workings, options.today, stage => reaches(workings.rig.stage, stage));
     return askedOf(rule, workings).some(v => listener.listen(rule, v).told.some(t => t.at.file === finding.span.file && t.at.start === finding.span.start));
 }
 
@@ -253,7 +253,7 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
             kept.push(make('unknown-name', allow.ruleSpan, offering(`There is no rule ${allow.rule}`, near), near ? { fixes: [{ title: `Write ${near}`, edits: [{ span: allow.ruleSpan, text: near }], preferred: true }] } : {}));
             continue;
         }
-        if (!rule.check && !mayBeTurnedDown.has(rule.name)) {
+        if (!rule.check && !rule.fromRuns && !mayBeTurnedDown.has(rule.name)) {
             kept.push(make('permission-unused', allow.ruleSpan, `${allow.rule} tells ${rule.family === 'reading the text' ? 'what cannot be read' : 'about permissions'}; it cannot be turned down.`));
             continue;
         }
@@ -271,6 +271,8 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
             kept.push(make('permission-ended', allow.ruleSpan, `This permission ended on ${allow.until}; ${allow.rule} is told again.`));
             continue;
         }
+        // What runs tell comes later: until then there is nothing to turn down.
+        if (rule.fromRuns) continue;
         const covered = (f: Finding) => f.rule === allow.rule && (!allow.on || within(rig, f, allow.on.name));
         const muted = kept.filter(covered);
         if (!muted.length) {
@@ -283,6 +285,16 @@ function permissions(rig: Rig, findings: readonly Finding[], today: string | und
             kept.push(make('error-muted', allow.ruleSpan, `Turned down${allow.by ? ` by ${allow.by}` : ''}: ${muted[0].message}${days === days && days > 0 ? ` Ends in ${duration(days)}.` : ''}`,
                 { related: muted.map(f => ({ span: f.span, message: 'what it is about' })) }));
         }
+    }
+    return kept;
+}
+/** What runs tell, permissions and weights heeded. What is wrong with a permission itself is told with the text. */
+export function heeded(rig: Rig, findings: readonly Finding[], today: string | undefined): Finding[] {
+    let kept = [...findings];
+    for (const allow of rig.allows) {
+        if (!ruleNamed(allow.rule)?.fromRuns || (allow.on && !rig.parts.has(allow.on.name))) continue;
+        if (allow.level) kept = weighed(rig, kept, allow, allow.level).filter(f => ruleNamed(f.rule)?.fromRuns || f.rule === 'weight-refused');
+        else if (!(allow.until && today && allow.until < today)) kept = kept.filter(f => !(f.rule === allow.rule && (!allow.on || within(rig, f, allow.on.name))));
     }
     return kept;
 }

@@ -68,12 +68,14 @@ export interface ControlState {
     readonly passed: Map<string, number>;
     readonly failed: Map<string, Failure>;
     readonly lostFeeds: Set<string>;
+    /** Nothing comes out of the socket. */
+    mainsLost: boolean;
     /** Another number whenever something of it has moved: what was worked out for the last one may be kept until then. */
     turn: number;
 }
 
 /** Before anything is known. */
-export const nothingYet = (): ControlState => ({ on: new Map(), tripped: new Set(), latched: new Set(), since: new Map(), passed: new Map(), failed: new Map(), lostFeeds: new Set(), turn: 0 });
+export const nothingYet = (): ControlState => ({ on: new Map(), tripped: new Set(), latched: new Set(), since: new Map(), passed: new Map(), failed: new Map(), lostFeeds: new Set(), mainsLost: false, turn: 0 });
 
 const machines = new Set(['supply', 'transformer', 'charger', 'compressor', 'fan', 'circulation-pump', 'top-up', 'engine']);
 const coils = new Set(['contactor', 'relay', 'solid-state-relay']);
@@ -92,7 +94,7 @@ function point(view: View, key: string): Point | undefined {
     return (side === 'above' || side === 'below') && value === value ? { side, value, lasts: view.maybe(`${key}.for`, 0) } : undefined;
 }
 function deviceOf(view: View, controls: Workings['controls']): Device {
-    const has = (key: string) => key in (view.part.kind?.properties ?? {});
+    const has = (key: string) => key in (view.declared?.properties ?? {});
     const list = (key: string) => (has(key) ? conditions(view, key) : []);
     return {
         view, kind: view.kind, name: view.name, senses: has('senses') ? controls.sensed(view) : undefined,
@@ -104,14 +106,14 @@ function deviceOf(view: View, controls: Workings['controls']): Device {
         openWhile: has('open-while') && view.names('open-while').length ? conditions(view, 'open-while') : undefined,
         openedBy: list('opened-by'), shutBy: list('shut-by'),
         follows: has('follows') ? view.names('follows')[0]?.split('.')[0] ?? view.word('follows') : undefined,
-        sort: view.word('sort'), time: has('time') ? view.maybe('time', 0) : 0,
+        sort: has('sort') ? view.word('sort') : undefined, time: has('time') ? view.maybe('time', 0) : 0,
         unpowered: has('if-unpowered') ? view.word('if-unpowered') : undefined, wireBreaks: has('if-wire-breaks') ? view.word('if-wire-breaks') : undefined,
         detached: has('if-detached') ? view.word('if-detached') : undefined,
         feed: has('fed-from') ? view.names('fed-from')[0] ?? view.word('fed-from') : undefined,
     };
 }
 /** What a device that reads wrong shows of what is there. Common practice, no source: half and twice; a dead cell and a poisoned bead show none. */
-const shows: Readonly<Record<string, number>> = { 'reads low': 0.5, 'reads high': 2, 'cell dies': 0, poisoned: 0 };
+export const misreads: Readonly<Record<string, number>> = { 'reads low': 0.5, 'reads high': 2, 'cell dies': 0, poisoned: 0 };
 /** How far a set point that drifts goes off before anybody looks, the way that acts later: a tenth, of temperatures 10 K. Common practice, no source. */
 const DRIFT = 0.1;
 const DRIFT_KELVIN = 10;
@@ -128,7 +130,7 @@ export class ControlLines {
 
     /** @param now  the moment at which things are sensed: it moves on */
     constructor(workings: Workings, private readonly now: Moment, sense: Sense) {
-        for (const view of workings.allViews()) if (followed.has(view.kind) && !view.part.pattern) this.devices.set(view.name, deviceOf(view, workings.controls));
+        for (const view of workings.allViews()) if (followed.has(view.kind) && !view.pattern) this.devices.set(view.name, deviceOf(view, workings.controls));
         for (const d of this.devices.values()) {
             if (!d.senses) continue;
             this.sensors.set(d.name, sense(d.senses, d.view));
@@ -158,7 +160,7 @@ export class ControlLines {
         const failure = state.failed.get(d.name);
         const outwards = p.side === 'above' ? 1 : -1;
         if (failure === 'drifts') return p.value + outwards * (d.senses?.endsWith('temperature') ? DRIFT_KELVIN : DRIFT * Math.abs(p.value));
-        const factor = failure === undefined ? 1 : shows[failure] ?? 1;
+        const factor = failure === undefined ? 1 : misreads[failure] ?? 1;
         return factor === 0 ? Infinity : p.value / factor;
     }
     private beyond(d: Device, p: Point, value: number, state: ControlState): boolean {
@@ -341,7 +343,7 @@ export class ControlLines {
     }
 }
 /** What a device with a failure shows, where it would show `is` in health and showed `was` before. */
-function failed(d: Device, failure: Failure, is: boolean, was: boolean): boolean {
+export function failed(d: Device, failure: Failure, is: boolean, was: boolean): boolean {
     const shows = (said: string | undefined) => (said === 'breaks' || said === 'trips' || said === 'stops' ? false : said === 'makes' ? true : guards.has(d.kind) || d.kind === 'stop-button' ? true : was);
     switch (failure) {
         case 'sticks made': case 'sticks open': case 'fails on': case 'left open': case 'fails to trip': return true;

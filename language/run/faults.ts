@@ -1,10 +1,14 @@
 /**
  * What if one thing breaks: every way in which a part can fail that a run can follow, each run to a hazard or through a day and a night;
- * and each guard put out of action in turn, to see what hangs on it.
+ * each guard put out of action in turn, to see what hangs on it; and each failure that nothing shows beside a second one.
  */
+import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
+import { ControlLines, failed, misreads, nothingYet } from './control-lines.js';
+import { keptRuns, type Tried } from './kept-runs.js';
+import { solveStackInSteps } from './laws.js';
 import { EXPECTED, Plant, type Pace } from './plant.js';
-import { run, type Hazard, type RunResult } from './run.js';
+import { run, runInSteps, type Hazard, type RunOptions, type RunResult } from './run.js';
 import { DAY, usualDay, type Scenario } from './scenario.js';
 
 /** s after the start at which it fails: the rig is warm and fills. */
@@ -28,10 +32,12 @@ export const followedFailures: Readonly<Record<string, readonly string[]>> = {
 const guards = new Set(['trip', 'analyser', 'detector', 'seal', 'relief-valve']);
 /** How each of them is out of action. */
 const outOfAction: Readonly<Record<string, string>> = { trip: 'fails to trip', analyser: 'fails to trip', detector: 'fails to trip', seal: 'frozen', 'relief-valve': 'sticks shut' };
+/** s for which two failures at once are followed: a working day. There are many of them. */
+const PAIRS_FOR = 8 * 3600;
 /** Things of a story that are told: the rest follows from them. */
 const MOST_TOLD = 4;
 /** Part of what a healthy day makes by which another day may differ and still count as the same. */
-const ALIKE = 0.01;
+const SAME = 0.01;
 
 export interface Fault {
     readonly part: string;
@@ -42,7 +48,7 @@ export interface FaultResult extends Fault {
     readonly outcome: 'hazard' | 'escapes' | 'caught' | 'stops' | 'unseen';
     /** s from the failure. */
     readonly hazard?: Hazard;
-    /** s from the failure: the earliest that the ± of what is made and delivered leave open. */
+    /** s from the failure: the earliest that is left open by the ± of what is made and delivered, and of whatever else that hazard hangs on. */
     readonly earliest?: number;
     /** What acted first: a guard, a relief that lifted, a seal that blew; and when, s from the failure. */
     readonly caughtBy?: { readonly name: string; readonly t: number };
@@ -60,9 +66,21 @@ export interface GuardResult {
     /** Faults that it caught first, and what came of them without it. */
     readonly without: readonly { readonly fault: Fault; readonly outcome: FaultResult['outcome']; readonly hazard?: Hazard; readonly caughtBy?: string }[];
 }
+/** A failure that nothing shows, with the second failures beside which a hazard is reached that neither reaches alone. */
+export interface HiddenResult {
+    readonly part: string;
+    /** Its ways to fail that come to the same. */
+    readonly ways: readonly string[];
+    /** The soonest first; times from the second failure. */
+    readonly seconds: readonly { readonly fault: Fault; readonly hazard: Hazard }[];
+}
 export interface Faults {
     readonly faults: readonly FaultResult[];
     readonly guards: readonly GuardResult[];
+    /** Without what stands with the guards already. */
+    readonly hidden: readonly HiddenResult[];
+    /** False while guards and hidden failures are still being tried. */
+    readonly whole: boolean;
     /** Ways to fail that a run does not follow, by part. */
     readonly left: readonly string[];
     readonly notes: readonly string[];
@@ -90,9 +108,10 @@ export function faultsOf(workings: Workings, plant: Plant): { readonly faults: F
     const faults: Fault[] = [];
     const left: string[] = [];
     for (const v of workings.allViews()) {
-        if (v.part.pattern || v.part.kind?.statement) continue;
+        const kind = v.declared;
+        if (v.pattern || kind?.statement) continue;
         const known = followedFailures[v.kind] ?? [];
-        for (const what of v.part.kind?.events ?? []) {
+        for (const what of kind?.events ?? []) {
             if (['pressed', 'released', 'reset', 'returns', 'cleared', 'starts', 'draws', 'lit', 'shut', 'opened', 'restarts', 'set', 'removed', 'fills'].includes(what)) continue;
             // A valve that nobody powers does not stick by itself, and one that is powered is not left shut.
             const powered = v.kind !== 'valve' || v.names('shut-while').length > 0 || v.names('open-while').length > 0;
@@ -103,11 +122,31 @@ export function faultsOf(workings: Workings, plant: Plant): { readonly faults: F
     }
     return { faults, left };
 }
+/** Devices that do nothing but switch: whatever keeps such a contact made, or lets it go, comes to the same. */
+const contacts = new Set(['switch', 'trip', 'analyser', 'detector', 'relay', 'contactor', 'solid-state-relay', 'timer']);
+/** Of ways to fail that come to the same the first, which is run for all of them. */
+function alikeIn(workings: Workings, faults: readonly Fault[]): (fault: Fault) => Fault {
+    const lines = new ControlLines(workings, { t: 0, x: new Float64Array(0), c: nothingYet() }, () => () => 0);
+    const firsts = new Map<string, Fault>();
+    const known = new Map<string, Fault>();
+    for (const fault of faults) {
+        const device = lines.devices.get(fault.part);
+        // What reads wrong is no contact that stands still.
+        if (!device || !contacts.has(device.kind) || fault.what === 'drifts' || fault.what in misreads) continue;
+        const shows = [true, false].flatMap(is => [true, false].map(was => failed(device, fault.what, is, was))).join();
+        const first = firsts.get(`${fault.part} ${shows}`) ?? fault;
+        firsts.set(`${fault.part} ${shows}`, first);
+        known.set(`${fault.part} ${fault.what}`, first);
+    }
+    return ({ part, what }) => known.get(`${part} ${what}`) ?? { part, what };
+}
 /** The day on which things fail: the hottest of the site, the rig warm and running, the store half full. */
 function dayWith(workings: Workings, lasts: number, fault?: Fault): Scenario {
     const day = usualDay(workings, lasts);
     const hottest = workings.partsOf('site')[0]?.maybe('hottest') ?? NaN;
-    const acts = [...day.acts, ...(fault ? [{ t: FAILS_AT, part: fault.part, what: fault.what }] : [])].sort((a, b) => a.t - b.t);
+    // A flame that goes out must have burnt.
+    const lit = fault && workings.viewOf(fault.part)?.kind === 'burner' ? [{ t: 0, part: fault.part, what: 'lit' }] : [];
+    const acts = [...day.acts, ...lit, ...(fault ? [{ t: FAILS_AT, part: fault.part, what: fault.what }] : [])].sort((a, b) => a.t - b.t);
     return { ...day, weather: hottest === hottest ? () => hottest : day.weather, acts };
 }
 /** One fault by itself, with the whole run: for who wants to see it happen. */
@@ -115,46 +154,113 @@ export function runWithFault(workings: Workings, fault: Fault, lasts: number): R
     return run(workings, dayWith(workings, lasts, fault), { warm: true });
 }
 
+export interface Progress {
+    readonly done: number;
+    /** Grows once it is known which second failures matter. */
+    readonly of: number;
+    /** What is known so far, told once when all single failures are. */
+    readonly found?: Faults;
+}
 /**
- * All faults, one run after the other; pauses after each, so that whoever asks can tell how far it is, let others go first, or stop.
+ * All faults, one run after the other; pauses every millisecond or so, so that whoever asks can tell how far it is, let others go first,
+ * or stop. What was run before and would come out the same is not run again.
  *
  * @returns a generator of how many of how many runs are done; its last value is the result
  * @throws CannotRun where the rig cannot be run at all
  */
-export function* faultRuns(workings: Workings, lasts = DAY): Generator<{ readonly done: number; readonly of: number }, Faults> {
-    const plant = workings.unnoted(() => new Plant(workings));
-    const healthy = run(workings, dayWith(workings, lasts), { warm: true, plant });
-    const { faults, left } = workings.unnoted(() => faultsOf(workings, plant));
-    const tried = (fault: Fault, already: readonly Fault[] = []) => resultOf(fault, run(workings, dayWith(workings, lasts, fault), { warm: true, plant, untilHazard: true, already }), healthy);
-    const paces = workings.unnoted(() => plant.paces());
-    const at = <T>(pace: Pace, work: () => T): T => {
-        plant.pace = pace;
-        try {
-            return work();
-        } finally {
-            plant.pace = EXPECTED;
+export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress, Faults> {
+    const kept = keptRuns(workings, lasts);
+    if (kept.faults?.whole) return kept.faults;
+    const progress = { done: 0, of: 0 };
+    const [stack] = workings.partsOf('stack');
+    if (stack) {
+        const laws = solveStackInSteps(stack);
+        while (!kept.noting(() => laws.next()).done) yield { ...progress };
+    }
+    const plant = kept.noting(() => {
+        // What drives what is looked up in one piece.
+        workings.noteCell('controls');
+        return new Plant(workings);
+    });
+    function* follow(fault: Fault | undefined, options: RunOptions, pace: Pace = EXPECTED, within = lasts): Generator<Progress, RunResult> {
+        const steps = kept.noting(() => runInSteps(workings, dayWith(workings, within, fault), { ...options, warm: true, plant }));
+        for (;;) {
+            const step = kept.noting(() => {
+                plant.pace = pace;
+                try {
+                    return steps.next();
+                } finally {
+                    plant.pace = EXPECTED;
+                }
+            });
+            if (step.done) return step.value;
+            yield { ...progress };
         }
-    };
-    const results: FaultResult[] = [];
+    }
+    const healthy = (kept.healthy ??= yield* follow(undefined, {}));
+    const usual = usualOf(healthy);
+    const until = (h: Hazard) => h.t >= FAILS_AT && !usual.hazards.has(`${h.name} ${h.part}`);
+    const { faults, left } = kept.noting(() => faultsOf(workings, plant));
+    const alike = kept.noting(() => alikeIn(workings, faults));
+    function* tried(named: Fault, beside?: Fault, within = lasts): Generator<Progress, Tried> {
+        const fault = alike(named);
+        const already = beside && alike(beside);
+        const key = `${[fault, already].map(f => (f ? `${f.part} ${f.what}` : '')).join(', ')} ${within}`;
+        let known = kept.tried(key);
+        if (!known) {
+            const r = yield* follow(fault, { brief: true, until, already: already && [already] }, EXPECTED, within);
+            known = { result: resultOf(fault, r, healthy, usual), ...movedIn(r) };
+            // How soon at the earliest is told of single failures only.
+            if (known.result.outcome === 'hazard' && !already) {
+                let earliest = known.result.hazard!.t;
+                for (const pace of kept.noting(() => plant.paces(known!.result.hazard!.name))) earliest = Math.min(earliest, resultOf(fault, yield* follow(fault, { brief: true, until }, pace), healthy, usual).hazard?.t ?? Infinity);
+                known = { ...known, result: { ...known.result, earliest } };
+            }
+            kept.keep(key, known);
+        }
+        progress.done++;
+        if (fault.what === named.what) return known;
+        const renamed = (words: string) => (words.startsWith(`${fault.part} ${fault.what}`) ? `${named.part} ${named.what}${words.slice(`${fault.part} ${fault.what}`.length)}` : words);
+        return { ...known, result: { ...known.result, what: named.what, story: known.result.story.map(renamed) } };
+    }
+
+    progress.of = faults.length;
+    yield { ...progress };
+    const singles: Tried[] = [];
     for (const fault of faults) {
-        yield { done: results.length, of: faults.length };
-        const result = tried(fault);
-        results.push(result.outcome === 'hazard' ? { ...result, earliest: Math.min(result.hazard!.t, ...paces.map(pace => at(pace, () => tried(fault).hazard?.t ?? Infinity))) } : result);
+        singles.push(yield* tried(fault));
+        yield { ...progress };
     }
-    const guardResults: GuardResult[] = [];
-    for (const v of workings.allViews()) {
-        if (v.part.pattern || !guards.has(v.kind)) continue;
-        const without: GuardResult['without'][number][] = [];
-        for (const fault of results.filter(r => r.caughtBy?.name === v.name && r.part !== v.name)) {
-            yield { done: faults.length, of: faults.length };
-            const again = tried(fault, [{ part: v.name, what: outOfAction[v.kind] }]);
-            without.push({ fault: { part: fault.part, what: fault.what }, outcome: again.outcome, hazard: again.hazard, caughtBy: again.caughtBy?.name });
-        }
-        guardResults.push({ name: v.name, without });
-    }
+    const told = { left, notes: healthy.notes, healthy };
     const rank = { hazard: 0, escapes: 1, caught: 2, stops: 3, unseen: 4 } as const;
-    results.sort((a, b) => rank[a.outcome] - rank[b.outcome] || (a.hazard?.t ?? a.caughtBy?.t ?? 0) - (b.hazard?.t ?? b.caughtBy?.t ?? 0));
-    return { faults: results, guards: guardResults, left, notes: healthy.notes, healthy };
+    const results = singles.map(s => s.result).sort((a, b) => rank[a.outcome] - rank[b.outcome] || (a.hazard?.t ?? a.caughtBy?.t ?? 0) - (b.hazard?.t ?? b.caughtBy?.t ?? 0));
+    const { guarded, pairs } = kept.noting(() => secondsOf(workings, alike, singles, movedIn(healthy)));
+    progress.of += [...guarded, ...pairs].reduce((n, p) => n + p.seconds.length, 0);
+    kept.faults = { faults: results, guards: [], hidden: [], whole: false, ...told };
+    yield { ...progress, found: kept.faults };
+
+    const guardResults: GuardResult[] = [];
+    for (const { hidden, seconds } of guarded) {
+        const without: GuardResult['without'][number][] = [];
+        for (const fault of seconds) {
+            const { outcome, hazard, caughtBy } = (yield* tried(fault, hidden)).result;
+            without.push({ fault, outcome, hazard, caughtBy: caughtBy?.name });
+            yield { ...progress };
+        }
+        guardResults.push({ name: hidden.part, without });
+    }
+    const hiddenResults: HiddenResult[] = [];
+    for (const { hidden, ways, seconds } of pairs) {
+        const found: HiddenResult['seconds'][number][] = [];
+        for (const fault of seconds) {
+            const { hazard } = (yield* tried(fault, hidden, Math.min(lasts, PAIRS_FOR))).result;
+            if (hazard) found.push({ fault, hazard });
+            yield { ...progress };
+        }
+        if (found.length) hiddenResults.push({ part: hidden.part, ways, seconds: found.sort((a, b) => a.hazard.t - b.hazard.t) });
+    }
+    hiddenResults.sort((a, b) => a.seconds[0].hazard.t - b.seconds[0].hazard.t);
+    return (kept.faults = { faults: results, guards: guardResults, hidden: merged(hiddenResults), whole: true, ...told });
 }
 /** The same without a pause. */
 export function faultsIn(workings: Workings, lasts = DAY): Faults {
@@ -164,20 +270,93 @@ export function faultsIn(workings: Workings, lasts = DAY): Faults {
         if (step.done) return step.value;
     }
 }
-function resultOf(fault: Fault, r: RunResult, healthy: RunResult): FaultResult {
-    const usual = new Set(healthy.hazards.map(h => `${h.name} ${h.part}`));
-    const hazard = r.hazards.find(h => h.t >= FAILS_AT && !usual.has(`${h.name} ${h.part}`));
+/** What was found before and still holds: nothing that those runs read has become another since; undefined where there is nothing. */
+export function faultsKept(workings: Workings, lasts = DAY): Faults | undefined {
+    return keptRuns(workings, lasts).faults;
+}
+
+// ---- which two together ---------------------------------------------------------------------------------------------
+
+interface Pairs {
+    readonly hidden: Fault;
+    readonly ways: readonly string[];
+    readonly seconds: readonly Fault[];
+}
+/** Which second failures are tried beside which first: of a guard taken away those that it caught; of another hidden failure those in which that part has something to do. */
+function secondsOf(workings: Workings, alike: (fault: Fault) => Fault, singles: readonly Tried[], healthy: Pick<Tried, 'switched' | 'passed'>): { readonly guarded: readonly Pairs[]; readonly pairs: readonly Pairs[] } {
+    const plain = ({ part, what }: Fault): Fault => ({ part, what });
+    const guarded: Pairs[] = [];
+    for (const v of workings.allViews()) {
+        if (v.pattern || !guards.has(v.kind)) continue;
+        const what = outOfAction[v.kind];
+        guarded.push({ hidden: { part: v.name, what }, ways: [what], seconds: singles.filter(s => s.result.caughtBy?.name === v.name && s.result.part !== v.name).map(s => plain(s.result)) });
+    }
+    const groups = new Map<string, { hidden: Fault; ways: string[] }>();
+    for (const { result } of singles) {
+        if (result.outcome !== 'unseen') continue;
+        const { part, what } = alike(result);
+        const group = groups.get(`${part} ${what}`);
+        if (group) group.ways.push(result.what);
+        else groups.set(`${part} ${what}`, { hidden: { part, what }, ways: [result.what] });
+    }
+    const pairs = [...groups.values()].map(({ hidden, ways }) => {
+        const view = workings.viewOf(hidden.part)!;
+        const takenAway = guarded.find(g => g.hidden.part === hidden.part)?.seconds ?? [];
+        const partners = partnersOf(view);
+        const seconds = singles.filter(({ result, switched, acted, passed }) => {
+            if (result.part === hidden.part || result.outcome === 'hazard' || takenAway.some(f => f.part === result.part && f.what === result.what)) return false;
+            if (acted.has(hidden.part) || (passed.has(hidden.part) && !healthy.passed.has(hidden.part))) return true;
+            if (view.kind === 'fan') return result.outcome === 'escapes';
+            return [hidden.part, ...partners].some(name => {
+                const times = switched.get(name) ?? 0;
+                return name === result.part || (times > 0 && (result.outcome !== 'unseen' || times !== healthy.switched.get(name)));
+            });
+        }).map(s => plain(s.result));
+        return { hidden, ways, seconds };
+    });
+    return { guarded, pairs: pairs.filter(p => p.seconds.length) };
+}
+/** Parts whose switching asks something of this one: a button is let go for what it latches, a cooler gets water by a valve, a check valve holds while an unloader is open. */
+function partnersOf(v: View): readonly string[] {
+    if (v.kind === 'button') return v.controls.listeners(v.name);
+    if (v.kind === 'cooler') return v.all('valve').map(o => o.name).filter(name => v.paths.on('water').includes(name));
+    if (v.kind === 'check-valve') return v.all('unloader').map(o => o.name);
+    return [];
+}
+/** Ways of one part to fail that lead to the same become one. */
+function merged(found: readonly HiddenResult[]): HiddenResult[] {
+    const out = new Map<string, HiddenResult>();
+    for (const h of found) {
+        const key = `${h.part}: ${h.seconds.map(s => `${s.fault.part} ${s.fault.what} ${s.hazard.name}`).sort().join(', ')}`;
+        const same = out.get(key);
+        out.set(key, same ? { ...same, ways: [...same.ways, ...h.ways] } : h);
+    }
+    return [...out.values()];
+}
+
+// ---- what came of it --------------------------------------------------------------------------------------------------
+
+/** What moved after the failure, how often each, and what gas passed. */
+function movedIn(r: RunResult): Pick<Tried, 'switched' | 'acted' | 'passed'> {
+    const switched = new Map<string, number>();
+    for (const s of r.switched) if (s.t >= FAILS_AT) switched.set(s.name, (switched.get(s.name) ?? 0) + 1);
+    return { switched, acted: new Set(r.events.flatMap(e => (e.t >= FAILS_AT ? e.acted : []))), passed: r.passed };
+}
+/** What a healthy day brings anyway. */
+function usualOf(healthy: RunResult) {
+    return { hazards: new Set(healthy.hazards.map(h => `${h.name} ${h.part}`)), acts: new Set(healthy.events.flatMap(e => e.acted)), causes: new Set(healthy.events.map(e => e.cause)) };
+}
+function resultOf(fault: Fault, r: RunResult, healthy: RunResult, usual: ReturnType<typeof usualOf>): FaultResult {
+    const hazard = r.hazards.find(h => h.t >= FAILS_AT && !usual.hazards.has(`${h.name} ${h.part}`));
     const since = (t: number) => t - FAILS_AT;
-    const usualActs = new Set(healthy.events.flatMap(e => e.acted));
-    const actions = r.events.filter(e => e.t >= FAILS_AT).flatMap(e => e.acted.filter(name => !usualActs.has(name)).map(name => ({ name, t: e.t })));
+    const actions = r.events.filter(e => e.t >= FAILS_AT).flatMap(e => e.acted.filter(name => !usual.acts.has(name)).map(name => ({ name, t: e.t })));
     // What trips because its own supply was cut has caught nothing.
     const first = actions.find(a => a.name !== fault.part && !(fault.what === 'lost' && a.t <= FAILS_AT) && (!hazard || a.t < hazard.t));
-    const usualCauses = new Set(healthy.events.map(e => e.cause));
-    const story = r.events.filter(e => e.t >= FAILS_AT && (e.then.length > 0 || /^\S+ stands at its top/.test(e.cause)) && !usualCauses.has(e.cause)).map(e => [e.cause, ...e.then].join(', ')).filter((w, i, all) => all.indexOf(w) === i).slice(0, MOST_TOLD);
-    const differs = (key: 'made' | 'vented' | 'escaped' | 'relieved' | 'compressor-hours') => Math.abs(r.final[key] - healthy.final[key]) > ALIKE * Math.max(healthy.final.made, 1e-9) * (key === 'compressor-hours' ? 1e3 : 1);
+    const story = r.events.filter(e => e.t >= FAILS_AT && (e.then.length > 0 || /^\S+ stands at its top/.test(e.cause)) && !usual.causes.has(e.cause)).map(e => [e.cause, ...e.then].filter(Boolean).join(', ')).filter((w, i, all) => all.indexOf(w) === i).slice(0, MOST_TOLD);
+    const differs = (key: 'made' | 'vented' | 'escaped' | 'relieved' | 'compressor-hours') => Math.abs(r.final[key] - healthy.final[key]) > SAME * Math.max(healthy.final.made, 1e-9) * (key === 'compressor-hours' ? 1e3 : 1);
     const alike = !r.ended.early && !(['made', 'vented', 'escaped', 'relieved', 'compressor-hours'] as const).some(differs);
     const escaped = r.final.escaped - healthy.final.escaped;
-    const outcome = hazard ? 'hazard' : escaped > ALIKE * healthy.final.made ? 'escapes' : first ? 'caught' : alike ? 'unseen' : 'stops';
+    const outcome = hazard ? 'hazard' : escaped > SAME * healthy.final.made ? 'escapes' : first ? 'caught' : alike ? 'unseen' : 'stops';
     return {
         ...fault, outcome, hazard: hazard && { ...hazard, t: since(hazard.t) }, caughtBy: first && { name: first.name, t: since(first.t) },
         escaped: outcome === 'escapes' ? escaped : undefined, left: hazard && first ? hazard.t - first.t : undefined, story: r.ended.early && !hazard ? [...story, r.ended.early] : story, help: hazard && helps[hazard.name],

@@ -40,11 +40,7 @@ export interface StackLaws {
     readonly heat: Curve;
     readonly cooling: Curve;
 }
-/**
- * @param source  what feeds it then, if that is not what the text describes
- * @throws CannotRun where the stack makes nothing, or too little of it is known
- */
-export function lawsOfStack(stack: View, source: Source | undefined = stack.model(sourceModel)): StackLaws {
+function solvableStack(stack: View, source: Source | undefined) {
     const make = stack.model(tunedMake);
     const rest = stack.model(operatingPoint);
     if (!usable(make, source) || !rest || !(rest.current > 0)) throw new CannotRun('The stack makes nothing as it is described, or too little of it is known: rigwright show tells what is missing.');
@@ -52,7 +48,23 @@ export function lawsOfStack(stack: View, source: Source | undefined = stack.mode
     const warmth = spaced(coldest, HOTTEST, Math.ceil((HOTTEST - coldest) / WARMTH_STEP) + 1);
     // The valve of the cooling is followed as the text says, not as the ramp that stands for it at rest.
     const always = make.cooler ? { ...make, cooler: { ...make.cooler, startsAt: -Infinity } } : make;
-    const points = warmth.map(T => remembered(always, source!, rest.room, T));
+    return { make, rest, warmth, solved: (T: number) => remembered(always, source!, rest.room, T) };
+}
+/** Solves the stack at one temperature after the other, with a pause after each; what asks for its laws next finds them solved. */
+export function* solveStackInSteps(stack: View): Generator<void, void> {
+    const { warmth, solved } = solvableStack(stack, stack.model(sourceModel));
+    for (const T of warmth) {
+        solved(T);
+        yield;
+    }
+}
+/**
+ * @param source  what feeds it then, if that is not what the text describes
+ * @throws CannotRun where the stack makes nothing, or too little of it is known
+ */
+export function lawsOfStack(stack: View, source = stack.model(sourceModel)): StackLaws {
+    const { make, rest, warmth, solved } = solvableStack(stack, source);
+    const points = warmth.map(solved);
     const flowing = (p: OperatingPoint) => p.current * (p.bypassEfficiency === p.bypassEfficiency ? Math.max(0, p.bypassEfficiency) : 0);
     // Crossover is kept as it is at rest: a percent or so of what is made.
     const each = stack.q('hydrogen-rate') / flowing(rest);

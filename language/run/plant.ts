@@ -2,6 +2,7 @@
  * What a rig does over time, as slopes of its states: put together from what stands in `of/`, each with its own states. The same laws
  * as at rest, looked up where they were solved before; what opens, shuts and runs is asked of the control lines at each moment.
  */
+import { lossDoubt } from '../quantities/doubts.js';
 import { stackLoss } from '../quantities/stack-solver.js';
 import { ROOM } from '../quantities/surroundings.js';
 import type { View } from '../quantities/view.js';
@@ -16,15 +17,28 @@ import { Pump } from './of/pump.js';
 import { Room } from './of/room.js';
 import { Sides } from './of/sides.js';
 import { Store } from './of/store.js';
-import { at, states, type Moment, type Sensor } from './states.js';
+import type { Hazard } from './watches.js';
+import { at, states, type Mixture, type Moment, type Sensor } from './states.js';
 import { OpenWays } from './ways.js';
 
-/** Of what is made by the stack, and of what the compressor delivers, as shares of what is expected. */
+/** What is not known for sure, as shares of what is expected: what the stack makes, what the compressor delivers, what loose joints pass, what stack and lye lose, what the separators hold, what a bag takes up. */
 export interface Pace {
     readonly made: number;
     readonly delivered: number;
+    readonly leaks: number;
+    readonly loses: number;
+    readonly holds: number;
+    readonly bag: number;
 }
-export const EXPECTED: Pace = { made: 1, delivered: 1 };
+/** How far a loose joint and a bag's volume can be off. Common practice, no source: holes are rounder than sharp ones pass, seams take a twentieth of the film. */
+const LEAKS_MORE = 4 / 3;
+const BAG_LESS = 0.95;
+/** What a user takes, mol/s, and from where. */
+export interface Draw {
+    readonly flow: number;
+    readonly from: 'store' | 'bag';
+}
+export const EXPECTED: Pace = { made: 1, delivered: 1, leaks: 1, loses: 1, holds: 1, bag: 1 };
 /** What stands in the rig before a run begins, SI; what is not told is cold, flat, nearly empty, as charged as the text says. */
 export interface Beginning {
     readonly lye: number;
@@ -47,7 +61,10 @@ export class Plant {
     /** Pa above vacuum */
     readonly air: number;
     /** Pa between both sides that the wet separators hold; Infinity where it is not known. */
-    readonly holds: number;
+    private readonly wetHolds: number;
+    get holds(): number {
+        return this.wetHolds * this.pace.holds;
+    }
     /** What a run leaves out of this rig, in sentences. */
     readonly notes: string[] = [];
     /** J/K */
@@ -55,7 +72,18 @@ export class Plant {
     private readonly waterValves: readonly string[];
     private readonly sensors = new Map<string | undefined, Map<string, Sensor>>();
     /** How much more is made and delivered than expected: 1, or what their ± leaves open. Set by whoever runs it. */
-    pace: Pace = EXPECTED;
+    private asExpected: Pace = EXPECTED;
+    get pace(): Pace {
+        return this.asExpected;
+    }
+    set pace(pace: Pace) {
+        this.asExpected = pace;
+        this.sides.leaks = pace.leaks;
+        if (this.bag) {
+            this.bag.leaks = pace.leaks;
+            this.bag.room = pace.bag;
+        }
+    }
     /** K of room and air, and W/m² of sunshine, at a time; set by whoever runs it. */
     weather: (t: number) => number = () => ROOM;
     set sun(of: (t: number) => number) {
@@ -86,7 +114,7 @@ export class Plant {
         this.room = Room.of(stack, this.air, around);
         this.gases = new Gases(this.room);
         const holds = stack.maybeQ('bubble-point');
-        this.holds = holds === holds ? holds : Infinity;
+        this.wetHolds = holds === holds ? holds : Infinity;
         this.waterValves = stack.all('valve').filter(v => stack.paths.on('water').includes(v.name)).map(v => v.name);
         this.notes.push(...this.feeding.notes());
         if (!sources.length && !this.feeding.battery) this.notes.push('No source that could be switched off is on the current path: the stack runs all the time.');
@@ -103,8 +131,8 @@ export class Plant {
         return this.sides.level(c, m, this.feeding.runs(m.c));
     }
 
-    /** How all states move. `draw`: what a user takes from the store, mol/s; `stalled`: the compressor stands still against pressure. */
-    slope(m: Moment, draw: number, stalled: boolean, out: Float64Array): void {
+    /** How all states move. `stalled`: the compressor stands still against pressure. */
+    slope(m: Moment, draw: Draw | undefined, stalled: boolean, out: Float64Array): void {
         out.fill(0);
         const made = this.made(m);
         this.warm(m, out);
@@ -112,27 +140,46 @@ export class Plant {
         out[at.made] = made;
         this.sides.slope(m, made, out);
         const coming = made > 0 ? this.fromStack(m, made, out) : 0;
-        const drawn = this.bag ? this.pumped(m, made, coming, stalled, out) : 0;
+        const drawn = this.bag ? this.pumped(m, made, coming - this.burnt(m, draw, out), stalled, out) : 0;
         this.dryer?.slope(made, drawn, out);
         this.pump?.slope(m, out);
         if (this.store) {
-            if (draw > 0) {
+            if (draw?.from === 'store') {
                 const gas = this.store.mixture(m);
-                this.store.take(gas, -draw, out);
-                if (this.flameOut(m.c)) this.gases.intoRoom(gas, draw, out);
-                else this.gases.toUser(gas, draw, out);
+                this.store.take(gas, -draw.flow, out);
+                this.used(m, gas, draw.flow, out);
             }
             this.store.slope(m, this.gases, this.store.inSun ? this.feeding.sun(m.t) : 0, out);
         }
         this.room?.slope(m, out);
     }
-    private flameOut(c: ControlState): boolean {
-        return [...c.failed].some(([n, f]) => f === 'goes out' && this.stack.other(n)?.kind === 'burner');
+    /** Burnt, or run out into the room where the flame is out. */
+    private used(m: Moment, gas: Mixture, flow: number, out: Float64Array): void {
+        if ([...m.c.failed].some(([n, f]) => f === 'goes out' && this.stack.other(n)?.kind === 'burner')) this.gases.intoRoom(gas, flow, out);
+        else this.gases.toUser(gas, flow, out);
+    }
+    /** mol/s that a burner takes out of the bag: less as the bag no longer presses. */
+    private burnt(m: Moment, draw: Draw | undefined, out: Float64Array): number {
+        const { bag } = this;
+        if (draw?.from !== 'bag' || !bag) return 0;
+        const flow = draw.flow * Math.min(1, Math.max(0, bag.own > 0 ? bag.pressure(m) / bag.own : 1));
+        const gas = bag.mixture(m.x);
+        out[at['bag-oxygen']] -= flow * gas.oxygen;
+        out[at['bag-nitrogen']] -= flow * gas.nitrogen;
+        this.used(m, gas, flow, out);
+        return flow;
+    }
+    /** Where a user gets its gas from: the store where no path tells; undefined where straight from the stack, or nowhere. */
+    feeds(user: string): Draw['from'] | undefined {
+        const behind = (part: string | undefined) => part !== undefined && this.stack.paths.after(part, 'hydrogen').includes(user);
+        if (behind(this.store?.view.name)) return 'store';
+        if (behind(this.bag?.view.name)) return 'bag';
+        return this.store && !this.stack.paths.on('hydrogen').includes(user) ? 'store' : undefined;
     }
     /** Stack and lye as one body. */
     private warm(m: Moment, out: Float64Array): void {
         const T = m.x[at.lye];
-        const lost = stackLoss(this.feeding.laws.make, T, this.weather(m.t));
+        const lost = this.pace.loses * stackLoss(this.feeding.laws.make, T, this.weather(m.t));
         const heat = this.feeding.of('heat', m);
         const cooled = this.cools(m.c) ? this.feeding.laws.cooling.at(T) : 0;
         out[at['stack-energy']] = this.feeding.of('current', m) * this.feeding.of('volts', m);
@@ -260,12 +307,16 @@ export class Plant {
             default: return true;
         }
     }
-    /** The ends of what is left open of both, in each combination. */
-    paces(): Pace[] {
-        const ends = (v: View | undefined, quantity: string) => {
+    /** The ends of what is left open, as far as they bring a hazard sooner: of what is made and delivered in each combination, with whatever else that hazard hangs on at its worse end. */
+    paces(hazard: Hazard['name']): Pace[] {
+        const shares = (v: View | undefined, quantity: string) => {
             const r = v?.result(quantity);
             return r && r.value > 0 ? [r.low / r.value, r.high / r.value] : [1];
         };
-        return ends(this.stack, 'hydrogen-rate').flatMap(made => ends(this.pump?.view, 'free-delivery').map(delivered => ({ made, delivered })));
+        const worse: Partial<Pace> = {
+            'too-hot': { loses: 1 - lossDoubt.half! }, 'separators-pass': { holds: shares(this.stack, 'bubble-point')[0] }, 'bag-over-rating': { bag: BAG_LESS }, 'drawn-empty': { bag: BAG_LESS },
+            'room-hydrogen': { leaks: LEAKS_MORE }, 'ceiling-hydrogen': { leaks: LEAKS_MORE },
+        }[hazard as string] ?? {};
+        return shares(this.stack, 'hydrogen-rate').flatMap(made => shares(this.pump?.view, 'free-delivery').map(delivered => ({ ...EXPECTED, ...worse, made, delivered })));
     }
 }

@@ -4,16 +4,17 @@
  */
 import { ControlLines, nothingYet } from './control-lines.js';
 import { CannotRun } from './laws.js';
-import { Plant } from './plant.js';
+import { Plant, type Draw } from './plant.js';
 import { at, slight, states, type Moment, type StateName } from './states.js';
-import type { Side } from './ways.js';
-import { PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
-import { follow } from './stepper.js';
-import { EMPTIED, hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
+import type { Side, Way } from './ways.js';
+import { MAINS, PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
+import { follow, MOST_STEPS, type Stretch } from './stepper.js';
+import { hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';
 import { toSi } from '../units/unit.js';
+import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
 import { consequence, nameOfCause } from './tell.js';
 import { show } from '../units/format.js';
@@ -22,8 +23,12 @@ import { show } from '../units/format.js';
 const RELATIVE = 1e-7;
 /** s */
 const LONGEST_STEP = 300;
+/** The same of a brief run while nothing runs, shines or is drawn: then all of it only dies away, and nothing comes and goes. */
+const LONGEST_AT_REST = 3600;
 const FIRST_STEP = 1;
 const MOST_EVENTS = 4000;
+/** Steps between two pauses: a millisecond or so. */
+const STEPS_AT_A_STRETCH = 30;
 /** Within so many seconds so many events are a chatter. */
 const CHATTER = { events: 40, within: 20 } as const;
 /** Why a run that looks for hazards ends. */
@@ -67,10 +72,14 @@ export interface RunResult {
     readonly switched: readonly { readonly t: number; readonly name: string; readonly on: boolean }[];
     /** Guards that tripped, in their order. */
     readonly tripped: readonly string[];
+    /** Parts that the gases of the stack, or of a bag that overflows, took their way through. */
+    readonly passed: ReadonlySet<string>;
 }
 export interface RunOptions {
-    /** Ends at the first hazard. */
-    readonly untilHazard?: boolean;
+    /** Ends at the first hazard of which this is true. */
+    readonly until?: (hazard: Hazard) => boolean;
+    /** Tells what happened and how it ended, and no series. For weather that stays as it is. */
+    readonly brief?: boolean;
     /** Failures that are there from the beginning: hidden ones. */
     readonly already?: readonly { readonly part: string; readonly what: string }[];
     /** What is taken as warm and running: lye as at rest, store half full. */
@@ -82,7 +91,17 @@ export interface RunOptions {
 }
 /** @throws CannotRun where too little is known */
 export function run(workings: Workings, scenario: Scenario, options: RunOptions = {}): RunResult {
-    return workings.unnoted(() => new Run(options.plant ?? new Plant(workings), workings, scenario, options).go());
+    return workings.unnoted(() => {
+        const steps = runInSteps(workings, scenario, options);
+        for (;;) {
+            const step = steps.next();
+            if (step.done) return step.value;
+        }
+    });
+}
+/** The same with a pause every millisecond or so. What it reads is noted as read by whoever asks for the next step. */
+export function* runInSteps(workings: Workings, scenario: Scenario, options: RunOptions = {}): Generator<void, RunResult> {
+    return yield* new Run(options.plant ?? new Plant(workings), workings, scenario, options).go();
 }
 
 class Run {
@@ -97,7 +116,7 @@ class Run {
     private inside = false;
     /** Pa on each side while it had a way out. */
     private readonly lastHead = { hydrogen: 0, oxygen: 0 };
-    private draw = 0;
+    private draw: Draw | undefined;
     private readonly events: Happened[] = [];
     private readonly hazards: Hazard[] = [];
     private readonly times: number[] = [];
@@ -105,6 +124,8 @@ class Run {
     private readonly followed: readonly Followed[];
     private readonly switched: { t: number; name: string; on: boolean }[] = [];
     private readonly tripped: string[] = [];
+    private readonly passed = new Set<string>();
+    private readonly lastWay: Partial<Record<Side, Way>> = {};
     private starts = 0;
     private readonly start: Float64Array;
     private readonly notes: string[];
@@ -134,7 +155,7 @@ class Run {
         for (const { part, what } of options.already ?? []) this.m.c.failed.set(part, what);
         this.notes = [...plant.notes, ...scenario.notes, ...this.lines.unheard.map(u => `${u.device} senses ${u.senses}, which a run does not follow: it stays as it is.`)];
     }
-    go(): RunResult {
+    *go(): Generator<void, RunResult> {
         const acts = [...this.scenario.acts];
         this.keep();
         this.settle('at the start', 'note', [], true);
@@ -142,13 +163,12 @@ class Run {
         while (this.m.t < this.scenario.lasts && !early) {
             while (acts.length && acts[0].t <= this.m.t + 1e-9) {
                 const act = acts.shift()!;
-                const release = this.act(act);
-                if (release) acts.splice(acts.findIndex(a => a.t > release.t) < 0 ? acts.length : acts.findIndex(a => a.t > release.t), 0, release);
+                for (const later of this.act(act)) acts.splice(acts.findIndex(a => a.t > later.t) < 0 ? acts.length : acts.findIndex(a => a.t > later.t), 0, later);
             }
             const to = Math.min(this.scenario.lasts, acts[0]?.t ?? Infinity, this.lines.next(this.m.c, this.m.t));
             const watches = watchesOf(this.plant, this.lines, { state: this.m.c, draw: this.draw, made: this.plant.made(this.m), stoppedAt: this.stoppedAt });
             this.alreadyThere(watches);
-            if (this.hazards.length && this.options.untilHazard) {
+            if (this.found) {
                 early = REACHED;
                 break;
             }
@@ -160,47 +180,63 @@ class Run {
                 return looked;
             };
             const slope = (t: number, x: Float64Array, out: Float64Array) => this.plant.slope(seen(t, x), this.draw, this.stalled, out);
-            const stretch = follow(slope, this.m.t, to, this.m.x, watches.map(w => (t: number, x: Float64Array) => w.value(seen(t, x))), { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: LONGEST_STEP }, FIRST_STEP, (t, x) => {
-                this.m.t = t;
-                this.m.x = x;
-                this.keep();
-            });
-            this.m.t = stretch.t;
-            this.m.x = stretch.x;
-            if (stretch.stuck) {
+            const rests = this.options.brief && !this.draw && !this.plant.feeding.panels && !this.plant.feeding.runs(this.m.c) && !this.plant.pump?.runs(this.m.c);
+            const accuracy = { relative: this.options.relative ?? RELATIVE, absolute: slight, longest: rests ? LONGEST_AT_REST : LONGEST_STEP };
+            const values = watches.map(w => (t: number, x: Float64Array) => w.value(seen(t, x)));
+            let stretch: Stretch;
+            let first = FIRST_STEP;
+            for (let steps = 0; ; ) {
+                stretch = follow(slope, this.m.t, to, this.m.x, values, accuracy, first, (t, x) => {
+                    this.m.t = t;
+                    this.m.x = x;
+                    this.keep();
+                }, STEPS_AT_A_STRETCH);
+                this.m.t = stretch.t;
+                this.m.x = stretch.x;
+                steps += stretch.steps;
+                yield;
+                if (stretch.paused === undefined || steps > MOST_STEPS) break;
+                first = stretch.paused;
+            }
+            if (stretch.stuck || stretch.paused !== undefined) {
                 early = 'the steps became too small to go on: something changes without end';
                 break;
             }
             for (const i of stretch.hit) {
-                if (this.reached(watches[i]) && this.options.untilHazard) early = REACHED;
+                this.reached(watches[i]);
             }
             const causes = [...new Set(stretch.hit.map(i => watches[i]).filter(w => w.tells))];
             const elapsed = stretch.hit.length || this.m.t < to ? [] : this.lines.elapsed(this.m.c, this.m.t);
             const cause = causes.map(w => w.tells!()).join('; ') || elapsed.map(({ device, point }) => (point ? nameOfCause([device.name], device, point) : `${device.name} runs out`)).join(', ');
-            if (causes.some(w => w.tells!() === EMPTIED)) this.draw = 0;
+            if (causes.some(w => w.ends)) this.draw = undefined;
+            for (const w of causes) for (const name of w.through ?? []) this.passed.add(name);
             const unsettled = this.settle(cause, causes.some(w => w.always) ? 'act' : 'control', [...causes.flatMap(w => w.parts), ...elapsed.map(e => e.device.name)], causes.some(w => w.always), causes.flatMap(w => w.seal ?? []), () => {
                 for (const { becomes, parts } of causes) {
                     if (becomes?.failure) this.m.c.failed.set(parts[0], becomes.failure);
                     else if (becomes) this.m.c.failed.delete(parts[0]);
                 }
             });
-            if (unsettled) early = unsettled;
+            if (this.found) early = REACHED;
+            else if (unsettled) early = unsettled;
             else if (this.chatters()) early = `${this.chattering()} keeps going on and off within seconds`;
             else if (this.events.length > MOST_EVENTS) early = `more than ${MOST_EVENTS} things happened`;
         }
         return this.result(early);
     }
 
+    /** Whether a hazard is there that the run was to look for. */
+    private get found(): boolean {
+        return !!this.options.until && this.hazards.some(this.options.until);
+    }
     /** What a switch or a failure has brought about at once: it does not rise any more, it is there. */
     private alreadyThere(watches: readonly Watch[]): void {
         for (const w of watches) if (w.hazard && w.value(this.m) >= 0) this.reached(w);
     }
-    private reached({ hazard }: Watch): boolean {
-        if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) return false;
+    private reached({ hazard }: Watch): void {
+        if (!hazard || this.hazards.some(h => h.name === hazard.name && h.part === hazard.part)) return;
         const words = hazard.words();
         this.hazards.push({ t: this.m.t, name: hazard.name, part: hazard.part, words });
         this.happened(words, [], 'hazard', [hazard.part]);
-        return true;
     }
 
     // ---- what happens -----------------------------------------------------------------------------------------------
@@ -208,40 +244,66 @@ class Run {
     private happened(cause: string, then: readonly string[], sort: Happened['sort'], parts: readonly string[], acted: readonly string[] = []): void {
         this.events.push({ t: this.m.t, cause, then, sort, parts, acted });
     }
-    /** Does what a scenario asks for; of a push button, the moment at which it is let go. */
-    private act(act: Act): Act | undefined {
+    /** Does what a scenario asks for; what follows from it later: a push button that is let go, a feed that lasts for a while. */
+    private act(act: Act): readonly Act[] {
         const view = this.workings.viewOf(act.part);
         const device = this.lines.devices.get(act.part);
         const { what, part } = act;
-        let release: Act | undefined;
+        let later: readonly Act[] = [];
         let fails = () => {};
-        if (view?.kind === 'feed' && (what === 'lost' || what === 'returns')) {
+        if (part === MAINS && (what === 'lost' || what === 'returns')) {
+            const holding = what === 'lost' ? this.plugged().filter(f => f.maybe('holds-for', 0) > 0) : [];
+            later = holding.map(f => ({ t: this.m.t + f.maybe('holds-for', 0), part: f.name, what: 'lost' }));
+            fails = () => this.mains(what === 'lost', holding);
+        }
+        else if (view?.kind === 'feed' && (what === 'lost' || what === 'returns')) {
             for (const feed of this.feedNames(part)) {
                 if (what === 'lost') this.m.c.lostFeeds.add(feed);
                 else this.m.c.lostFeeds.delete(feed);
             }
-        } else if (view?.kind === 'burner' && what.startsWith('draws')) this.draw = this.flowOf(what) ?? this.draw;
-        else if (view?.kind === 'burner' && what === 'lit') this.draw = view.maybe('flow', 0);
-        else if (view?.kind === 'burner' && (what === 'shut' || what === 'goes out')) this.draw = 0;
+        } else if (view?.kind === 'burner' && what.startsWith('draws')) this.draw = this.drawn(part, this.flowOf(what));
+        else if (view?.kind === 'burner' && what === 'lit') this.draw = this.drawn(part, view.maybe('flow', 0));
+        else if (view?.kind === 'burner' && what === 'shut') this.draw = undefined;
         else if (device && (what === 'pressed' || what === 'released')) {
             this.lines.press(part, what === 'pressed', this.m.c);
-            if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') release = { t: this.m.t + PUSHED, part, what: 'released' };
+            if (what === 'pressed' && device.kind === 'button' && (device.sort ?? 'push') !== 'key') later = [{ t: this.m.t + PUSHED, part, what: 'released' }];
         } else if (what === TOPPED_UP) this.m.x[at.added] = this.m.x[at.water];
         else if (device && what === 'reset') this.lines.reset(part, this.m.c);
-        else if (view?.part.kind?.events?.includes(what)) {
-            fails = () => void this.m.c.failed.set(part, what);
+        else if (view?.declared?.events?.includes(what)) {
+            // What watches a flame shuts the gas when it is out; nothing else does.
+            const shuts = view.kind === 'burner' && (what === 'blocked' || (what === 'goes out' && watchesFlame(view)));
+            if (shuts) this.draw = undefined;
+            fails = () => void this.m.c.failed.set(part, shuts ? 'blocked' : what);
             if (part === this.plant.bag?.view.name && what === 'bursts') this.plant.bag.burst(this.m, !!this.plant.room);
             if (part === this.plant.bag?.view.name && what === 'sticks') this.plant.bag.sticks(this.m);
-            if (what === 'blocked' && view.kind === 'burner') this.draw = 0;
         } else this.notes.push(`${part} ${what}: a run does not know this and leaves it out.`);
         this.settle(what === TOPPED_UP ? 'water is added' : what === 'released' && device?.kind === 'button' ? '' : `${part} ${what}`, 'act', [part], what !== 'released', [], fails);
-        return release;
+        return later;
+    }
+    /** Feeds that hang on the socket: what a battery feeds goes on. */
+    private plugged(): View[] {
+        return this.workings.partsOf('feed').filter(f => !f.names('fed-from').some(n => this.workings.viewOf(n)?.kind === 'battery'));
+    }
+    /** @param holding  those that last for a while without it */
+    private mains(lost: boolean, holding: readonly View[]): void {
+        const { lostFeeds } = this.m.c;
+        this.m.c.mainsLost = lost;
+        const names = this.plugged().filter(f => !holding.includes(f)).flatMap(f => this.feedNames(f.name));
+        // Without a feed in the text, all of it hangs on the socket.
+        for (const name of [...names, MAINS, ...(this.workings.partsOf('feed').length ? [] : [''])]) {
+            if (lost) lostFeeds.add(name);
+            else lostFeeds.delete(name);
+        }
     }
     /** The names by which devices call a feed: its own, and none where it is the one that carries the controls. */
     private feedNames(feed: string): string[] {
         const named = new Set([...this.lines.devices.values()].map(d => d.feed));
         const first = this.workings.partsOf('feed')[0]?.name;
         return named.has(feed) && feed !== first ? [feed] : [feed, ''];
+    }
+    private drawn(user: string, flow: number | undefined): Draw | undefined {
+        const from = this.plant.feeds(user);
+        return from && flow !== undefined && flow > 0 ? { flow, from } : undefined;
     }
     private flowOf(what: string): number | undefined {
         const value = parseValue(what.replace(/^draws\s*/, '')).list[0]?.[0];
@@ -256,7 +318,8 @@ class Run {
     private settle(cause: string, sort: Happened['sort'], parts: readonly string[], always: boolean, seals: readonly string[] = [], change: () => void = () => {}): string | undefined {
         const { plant } = this;
         const state = this.m.c;
-        const heads = { ...this.lastHead };
+        // What gathers on a side that shuts now begins at what its way had cost, and the contacts feel that at once.
+        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.shut.has(side)) this.m.x[at[`${side}-head`]] = this.lastHead[side];
         const before = new Map(state.on);
         const trippedBefore = new Set(state.tripped);
         const ran = plant.feeding.runs(state);
@@ -274,7 +337,7 @@ class Run {
         if (runs !== ran || this.m.t === 0) this.switched.push({ t: this.m.t, name: plant.stack.name, on: runs });
         if (runs !== ran) this.stoppedAt = runs ? undefined : this.m.x[at.lye];
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
-        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, heads, acted));
+        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, acted));
         // What jumps with a switch is kept on both sides of it.
         if (moved.length) this.keep();
         const trips = moved.some(n => state.tripped.has(n) && !trippedBefore.has(n));
@@ -325,7 +388,7 @@ class Run {
      * Where the gases of the stack go now: by a seal, into the room, or nowhere.
      * @param acted  gets the seals that blow
      */
-    private waysOut(runs: boolean, heads: Readonly<Record<Side, number>>, acted: string[]): string[] {
+    private waysOut(runs: boolean, acted: string[]): string[] {
         const told: string[] = [];
         for (const side of ['hydrogen', 'oxygen'] as const) {
             const way = runs ? this.plant.sides.way(side, this.m)?.way : undefined;
@@ -341,9 +404,7 @@ class Run {
                 this.inside = inside;
             }
             const shut = this.plant.sides.shut(side, this.m);
-            // What gathers begins at what the way had cost.
             if (shut && !this.shut.has(side)) {
-                this.m.x[at[`${side}-head`]] = heads[side];
                 this.shut.add(side);
                 told.push(`the ${side} has no way out: its pressure rises`);
             } else if (!shut) this.shut.delete(side);
@@ -363,7 +424,15 @@ class Run {
     // ---- what is kept -------------------------------------------------------------------------------------------
 
     private keep(): void {
-        for (const side of ['hydrogen', 'oxygen'] as const) if (!this.plant.sides.shut(side, this.m)) this.lastHead[side] = this.plant.sides.head(side, this.m);
+        const { sides } = this.plant;
+        for (const side of ['hydrogen', 'oxygen'] as const) {
+            if (!sides.shut(side, this.m)) this.lastHead[side] = sides.head(side, this.m);
+            const way = sides.way(side, this.m)?.way;
+            if (!way || way === this.lastWay[side]) continue;
+            this.lastWay[side] = way;
+            for (const name of way.parts) this.passed.add(name);
+        }
+        if (this.options.brief) return;
         this.times.push(this.m.t);
         this.kept.push(this.followed.map(f => f.value(this.m, this.starts)));
     }
@@ -376,10 +445,13 @@ class Run {
         return {
             scenario: this.scenario, events: this.events, times: this.times, series, hazards: this.hazards, starts: this.starts,
             final: Object.fromEntries(states.map((s, i) => [s, x[i]])) as Record<StateName, number>,
-            ended: { t: this.m.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched,
+            ended: { t: this.m.t, early }, balance: x[at.made] > 0 ? (x[at.made] - found) / x[at.made] : 0, notes: this.notes, tripped: this.tripped, switched: this.switched, passed: this.passed,
         };
     }
 }
+/** Whether a burner has something that shuts its gas when the flame is out. */
+const watchesFlame = (burner: View) => !['none', undefined].includes(burner.word('flame-proof'));
+
 interface Followed extends Omit<Series, 'values'> {
     readonly value: (m: Moment, starts: number) => number;
 }

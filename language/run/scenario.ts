@@ -17,6 +17,9 @@ export const TOPPED_UP = 'topped up';
 /** s between two fillings of water where the routine does not tell. Common practice, no source. */
 const USUAL_FILLING = 4 * 3600;
 
+/** What comes out of the socket: no part of a rig, and it can be lost and return. */
+export const MAINS = 'mains';
+
 /** Something that is done, or happens, at a time. */
 export interface Act {
     /** s since the start. */
@@ -64,7 +67,7 @@ function toppedUp(workings: Workings, lasts: number): Act[] {
 export function pressed(workings: Workings, t: number): Act[] {
     const buttons = new Set<string>();
     for (const v of workings.allViews()) {
-        if (v.part.pattern || !('latched-by' in (v.part.kind?.properties ?? {}))) continue;
+        if (v.pattern || !('latched-by' in (v.declared?.properties ?? {}))) continue;
         for (const n of v.names('latched-by')) if (v.other(n.split('.')[0])?.kind === 'button') buttons.add(n.split('.')[0]);
     }
     return [...buttons].map(part => ({ t, part, what: 'pressed' }));
@@ -94,7 +97,7 @@ export function readScenario(workings: Workings, view: View): Scenario {
             const unit = unitOf(word);
             t = unit ? toSi(Number(number), unit) : NaN;
         }
-        const part = workings.viewOf(m.part);
+        const part = m.part === MAINS || workings.viewOf(m.part);
         if (!(t >= 0) || !part) notes.push(`${view.name}: "${text}" is left out: ${part ? 'its time is not understood' : `there is no part ${m.part}`}.`);
         else acts.push({ t, part: m.part, what: m.what.trim() });
     }

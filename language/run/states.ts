@@ -10,7 +10,7 @@ const declared = {
     /** The same of the store, and K of its gas and wall. */
     cylinder: 1e-6, 'cylinder-oxygen': 1e-6, 'cylinder-nitrogen': 1e-6, 'cylinder-warmth': 1e-3,
     /** mol of hydrogen in the upper and in the lower air of the room; mol of oxygen more than the air outside has. */
-    'room-above': 1e-6, 'room-below': 1e-6, 'room-oxygen': 1e-6,
+    'room-above': 1e-8, 'room-below': 1e-8, 'room-oxygen': 1e-6,
     /** Pa, while a side has no way out. */
     'hydrogen-head': 0.1, 'oxygen-head': 0.1,
     /** kg of lye that has gone from the hydrogen side to the oxygen side, while no link levels them. */

@@ -24,6 +24,8 @@ export interface Stretch {
     /** Whether the steps became too small or too many to go on. */
     readonly stuck: boolean;
     readonly steps: number;
+    /** s, the step to go on with where it paused before its end; undefined where it did not. */
+    readonly paused: number | undefined;
 }
 
 /** [dormand-prince-1980]; dense output after Hairer, Nørsett & Wanner, Solving ODEs I, 2nd edition, II.6. */
@@ -40,24 +42,35 @@ const D = [-12715105075 / 11282082432, 0, 87487479700 / 32700410799, -1069076397
 const EVENT_CLOSE = 1e-3;
 /** s: smaller steps tell that something is wrong. */
 const LEAST_STEP = 1e-7;
-const MOST_STEPS = 200_000;
+export const MOST_STEPS = 200_000;
 /** How a step may shrink and grow from one to the next, and how far it stays below what the error would allow. */
 const SHRINK = 0.2;
 const GROW = 5;
 const CAREFUL = 0.9;
 
+/** The first so many slopes, each with its weight, one after the other: inner loops over one array each are what an engine does fast. */
+function weighted(weights: readonly number[], k: readonly Float64Array[], count: number, sum: Float64Array): void {
+    sum.fill(0);
+    for (let j = 0; j < count; j++) {
+        const weight = weights[j];
+        const slopes = k[j];
+        for (let i = 0; i < sum.length; i++) sum[i] += weight * slopes[i];
+    }
+}
 /**
  * Goes from one time to another, or to the first event.
  *
  * @param first   s, first step to try
  * @param each    told each accepted step: its end, and where the states are then
+ * @param most    steps after which it pauses: going on with the step that it names is the same as not having paused
  */
-export function follow(slope: Slope, from: number, to: number, start: Float64Array, watched: readonly Watched[], accuracy: Accuracy, first: number, each: (t: number, x: Float64Array) => void): Stretch {
+export function follow(slope: Slope, from: number, to: number, start: Float64Array, watched: readonly Watched[], accuracy: Accuracy, first: number, each: (t: number, x: Float64Array) => void, most = Infinity): Stretch {
     const n = start.length;
     let t = from;
     let x = start.slice();
     const k = Array.from({ length: 7 }, () => new Float64Array(n));
     const trial = new Float64Array(n);
+    const sum = new Float64Array(n);
     const dense = Array.from({ length: 5 }, () => new Float64Array(n));
     const between = new Float64Array(n);
     let h = Math.min(first, accuracy.longest, to - from);
@@ -65,24 +78,19 @@ export function follow(slope: Slope, from: number, to: number, start: Float64Arr
     slope(t, x, k[0]);
     let steps = 0;
     while (t < to) {
-        if (++steps > MOST_STEPS || !(h > LEAST_STEP || to - t <= LEAST_STEP)) return { t, x, hit: [], stuck: true, steps };
+        if (++steps > MOST_STEPS || !(h > LEAST_STEP || to - t <= LEAST_STEP)) return { t, x, hit: [], stuck: true, steps, paused: undefined };
         if (t + h > to) h = to - t;
         for (let s = 1; s < 7; s++) {
-            trial.set(x);
-            for (let j = 0; j < s; j++) {
-                const share = h * A[s][j];
-                const slopes = k[j];
-                if (share !== 0) for (let i = 0; i < n; i++) trial[i] += share * slopes[i];
-            }
+            weighted(A[s], k, s, sum);
+            for (let i = 0; i < n; i++) trial[i] = x[i] + h * sum[i];
             slope(t + C[s] * h, trial, k[s]);
         }
         // The seventh stage stands at the new point.
         let error = 0;
-        const [k0, , k2, k3, k4, k5, k6] = k;
+        weighted(E, k, 7, sum);
         for (let i = 0; i < n; i++) {
-            const e = E[0] * k0[i] + E[2] * k2[i] + E[3] * k3[i] + E[4] * k4[i] + E[5] * k5[i] + E[6] * k6[i];
             const scale = accuracy.absolute[i] + accuracy.relative * Math.max(Math.abs(x[i]), Math.abs(trial[i]));
-            error = Math.max(error, Math.abs(h * e) / scale);
+            error = Math.max(error, Math.abs(h * sum[i]) / scale);
         }
         if (!(error <= 1)) {
             h *= error === error ? Math.max(SHRINK, CAREFUL * error ** -0.2) : SHRINK;
@@ -92,15 +100,14 @@ export function follow(slope: Slope, from: number, to: number, start: Float64Arr
         const now = watched.map(w => w(end, trial));
         const risen = now.some((v, i) => before[i] < 0 && v >= 0);
         if (risen) {
+            weighted(D, k, 7, sum);
             for (let i = 0; i < n; i++) {
                 const bend = h * k[0][i] - (trial[i] - x[i]);
                 dense[0][i] = x[i];
                 dense[1][i] = trial[i] - x[i];
                 dense[2][i] = bend;
                 dense[3][i] = trial[i] - x[i] - h * k[6][i] - bend;
-                let sum = 0;
-                for (let j = 0; j < 7; j++) sum += D[j] * k[j][i];
-                dense[4][i] = h * sum;
+                dense[4][i] = h * sum[i];
             }
             const at = (share: number) => {
                 for (let i = 0; i < n; i++) between[i] = dense[0][i] + share * (dense[1][i] + (1 - share) * (dense[2][i] + share * (dense[3][i] + (1 - share) * dense[4][i])));
@@ -118,7 +125,7 @@ export function follow(slope: Slope, from: number, to: number, start: Float64Arr
             x = at(high).slice();
             t += high * h;
             each(t, x);
-            return { t, x, hit: watched.flatMap((w, i) => (before[i] < 0 && w(t, x) >= 0 ? [i] : [])), stuck: false, steps };
+            return { t, x, hit: watched.flatMap((w, i) => (before[i] < 0 && w(t, x) >= 0 ? [i] : [])), stuck: false, steps, paused: undefined };
         }
         t = end;
         x = trial.slice();
@@ -126,6 +133,7 @@ export function follow(slope: Slope, from: number, to: number, start: Float64Arr
         k[0].set(k[6]);
         each(t, x);
         h = Math.min(accuracy.longest, h * Math.min(GROW, Math.max(SHRINK, CAREFUL * Math.max(error, 1e-10) ** -0.2)));
+        if (steps >= most && t < to) return { t, x, hit: [], stuck: false, steps, paused: h };
     }
-    return { t, x, hit: [], stuck: false, steps };
+    return { t, x, hit: [], stuck: false, steps, paused: undefined };
 }

@@ -7,7 +7,7 @@ export function nameOfCause(names: readonly string[], device?: Device, point?: P
     if (!device || !point) return names.join(', ');
     const key = (['makes', 'breaks', 'trips', 'alarm', 'resets'] as const).find(k => (k === 'resets' ? device.resets.point : device[k]) === point);
     const does = key === 'trips' ? 'trips' : key === 'alarm' ? 'warns' : key === 'resets' ? 'may start again' : key ?? 'goes back';
-    const unit = device.view.given(key ?? (device.makes ? 'makes' : 'breaks')).facts.get('value')?.amount?.unit?.text ?? '';
+    const unit = device.view.given(key ?? (device.makes ? 'makes' : device.breaks ? 'breaks' : 'trips')).facts.get('value')?.amount?.unit?.text ?? '';
     return `${device.name} ${does} (${device.senses} ${point.side} ${show(point.value, unit, 4)}${point.lasts ? ` for ${duration(point.lasts)}` : ''})`;
 }
 /** What a device did in consequence; nothing where it goes without saying. */

@@ -2,7 +2,7 @@
 import { LOWER_LIMIT } from '../physics/ventilation.js';
 import { show } from '../units/format.js';
 import type { ControlLines, ControlState } from './control-lines.js';
-import type { Plant } from './plant.js';
+import type { Draw, Plant } from './plant.js';
 import { at, type WatchedOf } from './states.js';
 import { nameOfCause } from './tell.js';
 
@@ -18,9 +18,10 @@ const MIXED = 0.04;
 const OVER_RATING = 1.1;
 /** Pressure under its set point at which a relief valve shuts again, as a share. From memory: seven to ten hundredths is usual. */
 export const RESEATS = 0.9;
-/** Pa gauge at which nothing more can be drawn from a store, and what is told then. Own choice: the air's own pressure, nearly. */
+/** Pa gauge at which nothing more can be drawn from a store. Own choice: the air's own pressure, nearly. */
 const EMPTY = 500;
-export const EMPTIED = 'the store is empty: nothing more can be drawn';
+/** Of its own pressure, what a bag still presses with when a flame dies. Own choice. */
+const DIES = 0.2;
 /** K, lye that boils in a rig open to the air. */
 const BOILS = 373.15;
 
@@ -54,8 +55,12 @@ export interface Watch {
     readonly tells: (() => string) | undefined;
     /** Told even where no contact moves by it. */
     readonly always?: boolean;
+    /** Parts that gas passes by it. */
+    readonly through?: readonly string[];
     /** The seal that blows by it. */
     readonly seal?: string;
+    /** Nothing more can be drawn by it. */
+    readonly ends?: boolean;
     readonly hazard?: { readonly name: Hazard['name']; readonly part: string; readonly words: () => string };
     /** What a part does by itself: fails so, or (undefined) is well again. */
     readonly becomes?: { readonly failure: string | undefined };
@@ -64,8 +69,7 @@ export interface Watch {
 /** What a stretch begins with, for watches that hang on it. */
 export interface Ahead {
     readonly state: ControlState;
-    /** mol/s drawn from the store. */
-    readonly draw: number;
+    readonly draw: Draw | undefined;
     /** Hydrogen that the stack makes now, mol/s: purity counts only then. */
     readonly made: number;
     /** K of the lye when the stack stopped; undefined while it runs. */
@@ -93,15 +97,16 @@ export function watchesOf(plant: Plant, lines: ControlLines, { state, draw, made
         if (rating === rating) hazard('bag-over-rating', view.name, () => `${view.name} is stretched to ${show(rating, 'kPa')}, all that it bears`, m => bag.pressure(m) - rating);
         hazard('drawn-empty', view.name, () => `${view.name} is drawn empty: ${show(-DRAWN_EMPTY, 'kPa')} below the air, which comes in wherever it can`, m => DRAWN_EMPTY - bag.pressure(m));
         hazard('oxygen-in-hydrogen', view.name, () => `the gas in ${view.name} holds ${show(MIXED, '%')} oxygen: it can burn without air`, m => bag.mixture(m.x).oxygen - MIXED);
+        if (draw?.from === 'bag' && bag.own > 0) out.push({ value: m => DIES * bag.own - bag.pressure(m), tells: () => 'the bag lies flat: the flame dies', ends: true, always: true, parts: [view.name] });
         if (bag.overflow) out.push({ value: m => bag.overfull(m), tells: () => `${view.name} stands at its top: gas leaves under its rim, ${bag.overflow === 'room' ? 'into the room' : 'outdoors'}`, always: true, parts: [view.name] });
         const opens = bag.opensAt(state);
-        if (opens) out.push({ value: m => bag.pressure(m) - opens.head, tells: () => `${view.name} is full: gas leaves through ${opens.seal ?? 'its way out'}`, always: true, seal: opens.seal, parts: [view.name] });
+        if (opens) out.push({ value: m => bag.pressure(m) - opens.head, tells: () => `${view.name} is full: gas leaves through ${opens.seal ?? 'its way out'}`, always: true, seal: opens.seal, through: opens.through, parts: [view.name] });
     }
     if (store) {
         const { view, rating } = store;
         if (rating > 0) hazard('cylinder-over-rating', view.name, () => `${view.name} stands at ${show(OVER_RATING * rating, 'bar')}, a tenth over its rating`, m => store.gauge(m) - OVER_RATING * rating);
         hazard('oxygen-in-hydrogen', view.name, () => `the gas in ${view.name} holds ${show(MIXED, '%')} oxygen: a spark inside it would burst it`, m => store.mixture(m).oxygen - MIXED);
-        if (draw > 0) out.push({ value: m => EMPTY - store.gauge(m), tells: () => EMPTIED, always: true, parts: [view.name] });
+        if (draw?.from === 'store') out.push({ value: m => EMPTY - store.gauge(m), tells: () => 'the store is empty: nothing more can be drawn', ends: true, always: true, parts: [view.name] });
         for (const r of store.reliefs) {
             const failed = state.failed.get(r.name);
             if (failed !== undefined && stuckReliefs.has(failed)) continue;

@@ -1,4 +1,5 @@
 /** The ways that gas can take in a rig, with what stands on them, and what a way costs as valves and failures are at a moment. */
+import { smallHoleFlow } from '../physics/flow.js';
 import { headOfPart } from '../quantities/heads.js';
 import type { View } from '../quantities/view.js';
 import type { ControlState } from './control-lines.js';
@@ -37,6 +38,9 @@ const shutters = new Set(['valve', 'check-valve', 'unloader']);
 /** Parts that let a little out, or air in, when they leak or were left open. */
 export const leaks = new Set(['leaks', 'left open']);
 
+/** m³/s through a loose joint. @param drop  Pa, above 0 @param density  kg/m³ of what passes */
+export const leakFlow = (drop: number, density: number) => smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, drop, density);
+
 /** Pa along a way as things stand; undefined where it is shut. */
 export function costOf(stack: View, way: Way, c: ControlState): number | undefined {
     let head = 0;
@@ -49,9 +53,10 @@ export function costOf(stack: View, way: Way, c: ControlState): number | undefin
     }
     return head;
 }
-/** Pa that what stands behind a part on a way holds back. */
-export function headBehind(way: Way, part: string): number {
-    return way.heads.slice(way.parts.indexOf(part) + 1).reduce((sum, h) => sum + h, 0);
+/** Pa that a way still costs behind one of its parts. */
+export function headBehind(way: Way, part: string, c: ControlState): number {
+    const i = way.parts.indexOf(part);
+    return way.heads.reduce((sum, head, k) => (k > i && !empties.has(c.failed.get(way.parts[k]) ?? '') ? sum + head : sum), 0);
 }
 /**
  * Every way that a gas can take from the stack or the bag: to a bag, to whoever uses it, to a compressor, or out.

@@ -7,6 +7,8 @@ import { Analyst, Trials, type Analysis, type Finding, type Fix } from '../../la
 import { resolveUse, shippedText } from '../../language/rig/assemble.js';
 import { Lines } from '../../language/rig/lines.js';
 import type { Page, Span } from '../../language/rig/rig.js';
+import { faultFindings } from '../../language/reference/fault-findings.js';
+import { faultsKept, type Faults } from '../../language/run/faults.js';
 import type { RunResult } from '../../language/run/run.js';
 
 export interface Position {
@@ -31,6 +33,8 @@ export interface Settings {
     readonly today?: string;
     /** Whether numbers are shown at the line ends. */
     readonly hints: boolean;
+    /** Whether one thing is broken after the other in the background. */
+    readonly faults: boolean;
 }
 export interface Change {
     readonly range?: Range;
@@ -51,7 +55,7 @@ interface Worked {
 }
 
 export class House {
-    settings: Settings = { hints: true };
+    settings: Settings = { hints: true, faults: true };
     client: ClientCapabilities = {};
     /** The client is our own extension: it knows our commands and opens our pages. */
     ownClient = false;
@@ -67,8 +71,13 @@ export class House {
     watched: ReadonlySet<string> = new Set();
     /** What was last run through with an analysis: gone with it as soon as the text changes. */
     readonly lastRun = new WeakMap<Analysis, RunResult>();
-    /** Findings of its runs with one thing broken, by the analysis that they are about. */
-    readonly ofFaults = new WeakMap<Analysis, readonly Finding[]>();
+    /** Called each time that findings were told. */
+    told: () => void = () => {};
+    /** Whether somebody waits for runs with something broken: those in the background let it go first. */
+    faultsAsked = 0;
+    private readonly ofFaults = new WeakMap<Analysis, { readonly found: Faults; readonly findings: readonly Finding[] }>();
+    /** Rigs whose faults were asked for: told even where the background does not look for them. */
+    readonly rigsAsked = new Set<string>();
     private readonly docs = new Map<string, Doc>();
     private readonly asked = new Set<string>();
     private readonly looked = new Set<string>();
@@ -262,7 +271,31 @@ export class House {
         return this.roots().map(r => this.analysis(r)).filter((a): a is Analysis => !!a);
     }
     findingsIn(uri: string): readonly Finding[] {
-        return this.analysis(uri)?.findings.filter(f => f.span.file === uri) ?? [];
+        const analysis = this.analysis(uri);
+        return analysis ? this.findingsOf(analysis).filter(f => f.span.file === uri) : [];
+    }
+    /** What reading told, and what runs with something broken told, where nothing has changed that those runs read. */
+    findingsOf(analysis: Analysis): readonly Finding[] {
+        return [...analysis.findings, ...this.faultFindings(analysis)];
+    }
+    /** Of runs only; placed anew, since places move with every edit. */
+    faultFindings(analysis: Analysis): readonly Finding[] {
+        if (!this.settings.faults && !this.rigsAsked.has(analysis.rig.root)) return [];
+        try {
+            const found = faultsKept(analysis.workings);
+            if (!found) return [];
+            let known = this.ofFaults.get(analysis);
+            if (known?.found !== found) this.ofFaults.set(analysis, (known = { found, findings: faultFindings(analysis.workings, found, this.today) }));
+            return known.findings;
+        } catch (error) {
+            this.failed(error);
+            return [];
+        }
+    }
+    /** Whether an analysis is that of the text on screen. Asks nothing to be worked out. */
+    isNow(analysis: Analysis): boolean {
+        const w = this.worked.get(analysis.rig.root);
+        return w?.analysis === analysis && !w.stale;
     }
     /** What a fix would newly raise: warnings and errors. Worked out once for a fix. */
     raisedBy(fix: Fix, analysis: Analysis): readonly Finding[] {
@@ -278,6 +311,16 @@ export class House {
         }
         this.raised.set(fix, { analysis, raised });
         return raised;
+    }
+    /** The rig as it would be with a fix; undefined where that cannot be worked out. */
+    tried(fix: Fix, analysis: Analysis): Analysis | undefined {
+        try {
+            return this.trials.with(fix, analysis, u => this.docs.get(u)?.text, { today: this.today });
+        } catch (error) {
+            this.trials = new Trials();
+            this.failed(error);
+            return undefined;
+        }
     }
     /** Lines of any file of a rig, open or not. */
     linesOf(uri: string): Lines {

@@ -31,6 +31,7 @@ const LOOK_AGAIN = 2000;
 interface Options {
     today?: string;
     hints?: boolean;
+    faults?: boolean;
     client?: string;
 }
 const isoDate = (text: unknown) => (typeof text === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(text.trim()) ? text.trim() : undefined);
@@ -99,7 +100,7 @@ export function serve(connection: Connection, surroundings: Surroundings): House
     /** Settings hold over what was given at the start; an empty date means the day of the machine. */
     function configure(own: Options): void {
         const said = own.today !== undefined ? own.today : given.today;
-        house.setSettings({ today: isoDate(said), hints: own.hints ?? given.hints ?? true });
+        house.setSettings({ today: isoDate(said), hints: own.hints ?? given.hints ?? true, faults: own.faults ?? given.faults ?? true });
     }
     function reconfigure(own: Options): void {
         configure(own);
@@ -159,7 +160,7 @@ export function serve(connection: Connection, surroundings: Surroundings): House
             const analysis = house.analysis(root);
             const mine = new Map<string, Diagnostic[]>();
             for (const file of house.filesOf(root)) if (house.doc(file)) mine.set(file, []);
-            for (const f of analysis ? [...analysis.findings, ...(house.ofFaults.get(analysis) ?? [])] : []) mine.get(f.span.file)?.push(toDiagnostic(f, house));
+            for (const f of analysis ? house.findingsOf(analysis) : []) mine.get(f.span.file)?.push(toDiagnostic(f, house));
             // A file that is used by several rigs is told once: as a rig of its own if it is on screen, else by the first.
             for (const [file, diagnostics] of mine) if (file === root || !told.has(file)) told.set(file, diagnostics);
         }
@@ -186,6 +187,7 @@ export function serve(connection: Connection, surroundings: Surroundings): House
         // Other pages of the same rig show numbers that this edit changed; the editor asks by itself only for the edited one.
         if (others || house.openDocs().some(d => !edited.has(d.uri) && [...edited].some(e => house.rootOf(e) === house.rootOf(d.uri)))) refreshViews();
         edited.clear();
+        house.told();
     }
     function send(uri: string, diagnostics: Diagnostic[]): void {
         connection.sendDiagnostics({ uri, version: house.doc(uri)?.version, diagnostics }).catch(() => {});

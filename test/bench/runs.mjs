@@ -1,4 +1,4 @@
-// node test/bench/runs.mjs: a day of the complete example, all its single faults, and the stepper beside an integrator of a
+// node test/bench/runs.mjs: a day of the complete example, all its single faults, guards and hidden failures, and the stepper beside an integrator of a
 // general library (odex) that looks for each event by halving, on the same equations to the same closeness. Never a test:
 // figures hang on the machine, so compare the columns of one run. Puts its own key into test/bench/results.json.
 import { mkdirSync, readFileSync } from 'node:fs';
@@ -15,13 +15,13 @@ mkdirSync(cache, { recursive: true });
 const outfile = path.join(cache, 'runs.mjs');
 await build({
     stdin: {
-        contents: ['Analyst } from "./language/index.js', 'run } from "./language/run/run.js', 'faultsIn } from "./language/run/faults.js', 'usualDay } from "./language/run/scenario.js', 'follow } from "./language/run/stepper.js'].map(l => `export { ${l}";`).join('\n'),
+        contents: ['Analyst } from "./language/index.js', 'run } from "./language/run/run.js', 'faultRuns } from "./language/run/faults.js', 'usualDay } from "./language/run/scenario.js', 'follow } from "./language/run/stepper.js'].map(l => `export { ${l}";`).join('\n'),
         resolveDir: root, loader: 'ts',
     },
     bundle: true, platform: 'node', format: 'esm', outfile, logLevel: 'warning', alias: { mathjs: path.join(root, 'node_modules/mathjs/lib/esm/type/unit/Unit.js') },
     banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" },
 });
-const { Analyst, run, faultsIn, usualDay, follow } = await import(pathToFileURL(outfile).href);
+const { Analyst, run, faultRuns, usualDay, follow } = await import(pathToFileURL(outfile).href);
 const median = list => [...list].sort((a, b) => a - b)[list.length >> 1];
 const timed = (times, work) => {
     const all = [];
@@ -33,18 +33,35 @@ const timed = (times, work) => {
     }
     return { ms: Math.round(median(all) * 100) / 100, result };
 };
-const analyst = new Analyst(file => {
+/** Read afresh, so that no runs are kept. */
+const read = () => new Analyst(file => {
     try {
         return readFileSync(file, 'utf8');
     } catch {
         return undefined;
     }
-});
-const { workings } = analyst.analyse(path.join(root, 'examples/jeweller-torch-store.rig'), { today: '2026-06-15' });
+}).analyse(path.join(root, 'examples/jeweller-torch-store.rig'), { today: '2026-06-15' });
+const { workings } = read();
 const fill = timed(30, () => run(workings, usualDay(workings, 8 * 3600)));
 const day = timed(30, () => run(workings, usualDay(workings, 24 * 3600)));
-const faults = timed(3, () => faultsIn(workings));
-const count = faults.result.faults.length + faults.result.guards.reduce((n, g) => n + g.without.length, 0);
+/** All faults: ms until the single ones are known and until all are, and the longest that a pause was waited for. The first with a cold engine. */
+const faults = [1, 2, 3].map(() => {
+    const begun = performance.now();
+    const runs = faultRuns(read().workings);
+    let last = performance.now();
+    let single = 0;
+    let progress;
+    const waits = [];
+    for (;;) {
+        const step = runs.next();
+        const now = performance.now();
+        waits.push(now - last);
+        last = now;
+        if (step.done) return { single, all: now - begun, wait: waits.sort((a, b) => a - b)[Math.floor(waits.length * 0.99)], runs: progress.of, found: step.value };
+        progress = step.value;
+        if (step.value.found) single = now - begun;
+    }
+});
 
 // Bag and store by turns: lye that warms, a bag that fills and is drawn down between two volumes; 8 h, about ten events.
 const make = T => 1.05e-3 * (1 - 4e-4 * (T - 293));
@@ -117,8 +134,9 @@ const theirs = timed(40, () => {
 });
 const apart = Math.max(...ours.result.events.map((t, i) => Math.abs(t - (theirs.result.events[i] ?? Infinity))));
 const row = {
-    on: new Date().toISOString().slice(0, 10), node: process.version, fill8hMs: fill.ms, fill8hEvents: fill.result.events.length, day24hMs: day.ms, faults: faults.result.faults.length, faultRuns: count,
-    faultsMs: Math.round(faults.ms), sixtyFaultsMs: Math.round(60 * faults.ms / count), stepperMs: ours.ms, odexMs: theirs.ms, odexOverOurs: Math.round(100 * theirs.ms / ours.ms) / 100, events: ours.result.events.length, eventsApartS: Number(apart.toPrecision(3)),
+    on: new Date().toISOString().slice(0, 10), node: process.version, fill8hMs: fill.ms, fill8hEvents: fill.result.events.length, day24hMs: day.ms, faults: faults[0].found.faults.length, faultRuns: faults[0].runs,
+    singleFaultsColdMs: Math.round(faults[0].single), sixtyFaultsColdMs: Math.round(60 * faults[0].single / faults[0].found.faults.length), singleFaultsMs: Math.round(faults[2].single),
+    allFaultsColdMs: Math.round(faults[0].all), allFaultsMs: Math.round(faults[2].all), pauseWaitedP99Ms: Math.round(100 * faults[2].wait) / 100, stepperMs: ours.ms, odexMs: theirs.ms, odexOverOurs: Math.round(100 * theirs.ms / ours.ms) / 100, events: ours.result.events.length, eventsApartS: Number(apart.toPrecision(3)),
 };
 console.table(row);
 keepResults({ runs: row });

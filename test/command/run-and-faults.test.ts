@@ -61,10 +61,10 @@ describe('faults', () => {
         const { status, out } = await call('faults', 'store.rig');
         expect(status).toBe(0);
         expect(out).toMatch(/^A single failure reaches a hazard \(\d+\)\n/);
-        expect(out).toMatch(/bag-empty sticks made: suction-low acts after/);
+        expect(out).toMatch(/bag-empty sticks made or detached: suction-low acts after/);
         expect(out).toMatch(/^ {2}suction-low +without it a hazard is reached: /m);
         expect(out).toMatch(/^Not followed by a run \(\d+\)$/m);
-        expect(out).toContain('Two at once can do more');
+        expect(out).toContain('Of two at once only those are tried');
     });
     it('gives hazards as SARIF, at the parts that fail', async () => {
         const { runs: [{ results }] } = JSON.parse((await call('faults', 'store.rig', '--format', 'sarif', '--for', '6h')).out);

@@ -303,6 +303,73 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.run('View: Close All Editors');
     });
 
+    it('tells by itself, some seconds after the last edit, which failure reaches a hazard, and takes it back with the next edit', async () => {
+        await w.openFile('jeweller-torch-store.rig');
+        const lines = readFileSync(path.join(examplesFolder, 'jeweller-torch-store.rig'), 'utf8').split('\n');
+        const fill = lines.findIndex(line => /^ {2}fill: +\d/.test(line));
+        const inFill = async () => w.caret(fill + 1, lines[fill].search(/\d L/) + 2);
+        await inFill();
+        await w.type('1');
+        const progress = w.find('.statusbar-item', 'Breaking one thing at a time');
+        await progress.waitFor();
+        await shot('faults-in-background');
+        expect(await w.find('.notification-toast').count()).toBe(0);
+        await w.run('Problems: Focus on Problems View');
+        const told = w.find('.markers-panel .monaco-list-row', 'single-fault-reaches-hazard');
+        await told.first().waitFor({ timeout: 30_000 });
+        await shot('faults-found');
+        await progress.waitFor({ state: 'detached', timeout: 30_000 });
+        await inFill();
+        await w.type('2');
+        await told.first().waitFor({ state: 'detached', timeout: 1500 });
+        await w.revert();
+        await w.run('View: Hide Panel');
+        await w.run('View: Close All Editors');
+    });
+
+    it('shows a panel that follows the cursor; a number is turned, everything moves, and it is written or let go', async () => {
+        await w.page.setViewportSize({ width: 1500, height: 950 });
+        await w.openFile('potters-burner.rig');
+        const lines = readFileSync(path.join(examplesFolder, 'potters-burner.rig'), 'utf8').split('\n');
+        const limit = lines.findIndex(line => /current-limit:/.test(line));
+        await w.caret(limit + 1, lines[limit].indexOf('current-limit') + 3);
+        await w.run('Rigwright: Open the Panel Beside the Text');
+        const page = await w.frameWith('As the text stands');
+        const state = page.locator('.state');
+        await page.locator('label', { hasText: 'current limit' }).waitFor();
+        await shot('panel');
+        expect(await violations(w, await w.explained('As the text stands'))).toEqual([]);
+        const current = page.locator('tr', { hasText: 'current' }).first();
+        const before = await current.locator('.figure').textContent();
+        const knob = page.locator('input[type=range]').first();
+        await knob.focus();
+        for (let i = 0; i < 12; i++) await w.key('ArrowLeft');
+        await page.locator('.state', { hasText: 'As if' }).waitFor();
+        await page.locator('tr.moved').first().waitFor();
+        expect(await current.locator('.figure').textContent()).not.toBe(before);
+        await shot('panel-turned');
+        await page.getByRole('button', { name: 'Let it go' }).click();
+        await page.locator('.state', { hasText: 'As the text stands' }).waitFor();
+        expect(await current.locator('.figure').textContent()).toBe(before);
+        await knob.focus();
+        for (let i = 0; i < 6; i++) await w.key('ArrowLeft');
+        await page.locator('.state', { hasText: 'As if' }).waitFor();
+        const turned = /were (.*)$/.exec((await state.textContent())!.trim())![1];
+        await page.getByRole('button', { name: 'Write it into the text' }).click();
+        await page.locator('.state', { hasText: 'As the text stands' }).waitFor();
+        await w.run('View: Focus First Editor Group');
+        await w.page.waitForTimeout(300);
+        expect(await w.text()).toContain(turned);
+        for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
+            await w.theme(label, marker);
+            await shot(`panel-${name}`);
+        }
+        await w.openFile('potters-burner.rig');
+        await w.revert();
+        await w.run('View: Close All Editors');
+        await w.page.setViewportSize({ width: 1100, height: 700 });
+    });
+
     it('sweeps a number and shows a curve', async () => {
         await w.openFile('lesson-two-cells.rig');
         await w.run('Rigwright: Sweep a Number');

@@ -1,6 +1,6 @@
 // Verbs for a VS Code workbench in a headless browser. The selectors belong to the version that the launcher pins.
 import { existsSync } from 'node:fs';
-import { chromium } from 'playwright-core';
+import { chromium, type Frame } from 'playwright-core';
 import type { Browser, Locator, Page } from 'playwright-core';
 
 /** Where Debian and its kin put the browser; `CHROMIUM` names another. */
@@ -203,7 +203,7 @@ export class Workbench {
      */
     async explained(words: string): Promise<string> {
         let seen: string[] = [];
-        for (let i = 0; i < 150; i++) {
+        for (let i = 0; i < 400; i++) {
             seen = [];
             for (const frame of this.page.frames()) {
                 // The page stands in a frame of a frame of the window.
@@ -220,6 +220,18 @@ export class Workbench {
             await this.page.waitForTimeout(100);
         }
         throw new Error(`no page says ${words}; there is ${seen.join(', ') || 'no frame of a page at all'}`);
+    }
+
+    /** The frame of a page that holds these words, to be worked with. */
+    async frameWith(words: string): Promise<Frame> {
+        for (let i = 0; i < 400; i++) {
+            for (const frame of this.page.frames()) {
+                if (!frame.parentFrame()?.parentFrame()) continue;
+                if ((await frame.locator('main').innerText({ timeout: 200 }).catch(() => '')).includes(words)) return frame;
+            }
+            await this.page.waitForTimeout(100);
+        }
+        throw new Error(`no page says ${words}`);
     }
 
     /** Takes back every change of the file on screen. */

@@ -71,7 +71,7 @@ describe('the manifest', () => {
 
     it('has few settings, each described', () => {
         const settings = contributes.configuration.properties;
-        expect(Object.keys(settings).sort()).toEqual(['rigwright.hints', 'rigwright.today', 'rigwright.trace.server']);
+        expect(Object.keys(settings).sort()).toEqual(['rigwright.faults', 'rigwright.hints', 'rigwright.today', 'rigwright.trace.server']);
         for (const [name, one] of Object.entries<Record<string, string>>(settings)) expect((one.description ?? one.markdownDescription).length, name).toBeGreaterThan(20);
         const date = new RegExp(settings['rigwright.today'].pattern);
         for (const good of ['', '2026-06-15', '2028-02-29']) expect(good).toMatch(date);

@@ -177,7 +177,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
     wiring: {
         standardResistance: [2.5e-6, 'stranded'], copperResistivity: [300], copperResistance: [2.5e-6, 3, 300], gaugeArea: [10],
         roughAmpacity: [4e-6], withstand: [4e-6, 115], sheetResistance: [7e-7, 1e-3], endPlateDrop: [20, 7e-7, 0.1, 0.1, 1e-3],
-        studDrop: [20, 7e-7, 1e-3, 0.01, 0.1], parallelShare: [1, 2],
+        studDrop: [20, 7e-7, 1e-3, 0.01, 0.1], parallelShare: [1, 2], fuseTime: [3],
     },
 };
 

@@ -237,3 +237,30 @@ describe('devices that read wrong or wait', () => {
         expect(((101325 + head - vapour(from)) * to / from + vapour(to) - 101325) / -head).toBeCloseTo(1, 0);
     });
 });
+
+describe('a burner', () => {
+    const withBurner = (proof: string) => workingsOf([], `${storing}burner flame { flow: 200 L/h   flame-proof: ${proof} }\ntee bag-tee\npath hydrogen: store-bag -> bag-tee -> flame\n`);
+    it('draws from the bag that feeds it, and dies as the bag lies flat', () => {
+        const w = withBurner('none');
+        const r = run(w, standing(w, 2 * HOUR, [['store-bag.volume', 40e-3]], [{ t: 60, part: 'flame', what: 'lit' }]));
+        // From 40 L down to the 2 L that cannot be drawn.
+        expect(when(r, /^the bag lies flat/) - 60).toBeGreaterThan(38 / 200 * HOUR);
+        expect(when(r, /^the bag lies flat/) - 60).toBeLessThan(1.01 * 38 / 200 * HOUR);
+        expect(r.final.used / DENSE).toBeCloseTo(38e-3, 4);
+        expect(r.hazards).toEqual([]);
+    });
+    it('that goes out lets its gas into the room, unless something watches the flame', () => {
+        const out = (proof: string) => {
+            const w = withBurner(proof);
+            return run(w, standing(w, HOUR, [['store-bag.volume', 40e-3]], [{ t: 0, part: 'flame', what: 'lit' }, { t: 120, part: 'flame', what: 'goes out' }])).final.escaped / DENSE;
+        };
+        expect(out('none')).toBeCloseTo(38e-3 - 200e-3 * 120 / HOUR, 4);
+        expect(out('thermocouple')).toBe(0);
+    });
+    it('a bag that leaks until it is flat draws no air in by itself', () => {
+        const w = workingsOf();
+        const r = run(w, standing(w, 12 * HOUR, [['store-bag.volume', 40e-3]], [{ t: 0, part: 'store-bag', what: 'leaks' }]));
+        expect(r.final['bag-nitrogen']).toBeLessThan(1e-3);
+        expect(last(r, 'store-bag.pressure')).toBeCloseTo(0, 0);
+    });
+});

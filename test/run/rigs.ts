@@ -48,13 +48,18 @@ contactor stack-contactor { needs: main }
 contactor compressor-contactor { needs: main, bag-draw, rest   stopped-by: cut-off }
 relay bag-draw { latched-by: bag-full   stopped-by: bag-empty }
 `;
-/** The workings of that rig, each text in it replaced by the one beside it; a text that is not there is a mistake of the test. */
-export function workingsOf(changes: readonly (readonly [from: string, to: string])[] = [], text = storing): Workings {
+/** That rig, each text in it replaced by the one beside it; a text that is not there is a mistake of the test. */
+export function textOf(changes: readonly (readonly [from: string, to: string])[] = [], text = storing): string {
     let changed = text;
     for (const [from, to] of changes) {
         if (!changed.includes(from)) throw new Error(`"${from}" does not stand in the rig`);
         changed = changed.replace(from, to);
     }
+    return changed;
+}
+/** Its workings. */
+export function workingsOf(changes: readonly (readonly [from: string, to: string])[] = [], text = storing): Workings {
+    const changed = textOf(changes, text);
     const { workings, findings } = analyseText(changed, { today: '2026-06-15' });
     const unread = findings.filter(f => ['unknown-word', 'unfinished-line', 'value-not-understood', 'unknown-name'].includes(f.rule));
     if (unread.length) throw new Error(unread.map(f => f.message).join('\n'));

@@ -240,6 +240,25 @@ describe('control lines', () => {
     });
 });
 
+describe('the mains', () => {
+    const scenario = (text: string) => {
+        const v = workingsOf([], `${text}scenario cut {\n  lasts: 3 h\n  events: 00:00 start-button pressed\n}\n`.replace('events: 00:00', 'starts: 00:00\n  events: after 30 min mains lost, after 40 min mains returns, 00:00'));
+        return run(v, readScenario(v, v.partsOf('scenario')[0]));
+    };
+    it('lost takes everything that is plugged in, and nothing starts by itself when it returns', () => {
+        const r = scenario(storing);
+        expect(r.notes.filter(n => /mains/.test(n))).toEqual([]);
+        expect(r.events.find(e => e.cause === 'mains lost')!).toMatchObject({ t: 1800, then: expect.arrayContaining(['main drops out', 'the stack stops']) as unknown });
+        expect(r.events.filter(e => e.then.includes('the stack makes gas')).map(e => e.t)).toEqual([0]);
+    });
+    it('lost for ten minutes is bridged by a feed that holds, and the supply comes back with its contactor in', () => {
+        const r = scenario(storing.replace('feed control { voltage: 24 V DC }', 'feed control { voltage: 24 V DC   holds-for: 1 h }'));
+        expect(r.events.filter(e => e.then.includes('the stack makes gas')).map(e => Math.round(e.t))).toEqual([0, 2400]);
+        const longer = scenario(storing.replace('feed control { voltage: 24 V DC }', 'feed control { voltage: 24 V DC   holds-for: 5 min }'));
+        expect(longer.events.find(e => e.cause === 'control lost')!.t).toBe(2100);
+    });
+});
+
 describe('a scenario', () => {
     const with_ = (lines: string) => workingsOf([], `${storing}${lines}`);
     it('sets the clock, the weather, what stands in the rig and what happens', () => {

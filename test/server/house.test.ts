@@ -38,7 +38,7 @@ describe('analysis', () => {
     it('is made again when the day changes', () => {
         const o = open(rig);
         const first = o.house.analysis(main);
-        o.house.setSettings({ today: '2030-01-01', hints: true });
+        o.house.setSettings({ today: '2030-01-01', hints: true, faults: true });
         expect(o.house.analysis(main)).not.toBe(first);
     });
     it('follows a file that is used, and hears when it changes', () => {

@@ -91,7 +91,7 @@ export function open(source: string, { others = {}, client = everything, today =
     const house = new House();
     house.client = client;
     house.ownClient = own;
-    house.setSettings({ today, hints: true });
+    house.setSettings({ today, hints: true, faults: true });
     house.failed = error => {
         throw error;
     };

@@ -1,6 +1,6 @@
 /** What happens when the cooling fails on the hottest day: one failure at a time. */
 import { defineModel, defineQuantity, type Model } from '../define.js';
-import { HOT_DAY, remembered, tunedMake, usable } from '../operating-point.js';
+import { HOT_DAY, hottestPoint, remembered, tunedMake, usable } from '../operating-point.js';
 import { type OperatingPoint } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
 
@@ -9,6 +9,7 @@ const coolingLost: Model<OperatingPoint | undefined> = defineModel<OperatingPoin
     solve(q) {
         const make = q.model(tunedMake);
         const source = q.model(sourceModel);
+        if (make && !make.cooler) return q.model(hottestPoint);
         return usable(make, source) ? remembered({ ...make, cooler: undefined }, source!, q.the('site')?.num('hottest') ?? HOT_DAY, undefined, undefined, q.nearby(coolingLost)) : undefined;
     },
 });

@@ -1,6 +1,5 @@
 /** The bag or bell: what it holds and of which gases, how it presses, where it lets gas out and air in. */
 import { GAS_CONSTANT, MOLAR_MASS } from '../../physics/constants.js';
-import { smallHoleFlow } from '../../physics/flow.js';
 import { gasVolume } from '../../physics/gas-volume.js';
 import { idealGasDensity } from '../../physics/gases.js';
 import { headOfPart } from '../../quantities/heads.js';
@@ -9,10 +8,13 @@ import type { View } from '../../quantities/view.js';
 import type { ControlState } from '../control-lines.js';
 import { AIR, type Gases } from '../gases.js';
 import { at, type Mixture, type Moment, type Sensor } from '../states.js';
-import { headBehind, LEAK, leaks, SHARP, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
+import { headBehind, leakFlow, leaks, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
 
 /** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
 const DEAD_SHARE = 0.02;
+
+/** s in which a flat bag with a hole comes to the pressure of the air around it. Own choice. */
+const SETTLES = 20;
 
 export class Bag {
     readonly dead: number;
@@ -20,6 +22,9 @@ export class Bag {
     readonly own: number;
     /** A bell at its top lets gas out under its rim; where to. */
     readonly overflow: 'outdoors' | 'room' | undefined;
+    /** Shares of what is expected: what loose joints pass, what the bag takes up. */
+    leaks = 1;
+    room = 1;
     ways!: OpenWays;
     /** The compressor that draws from it. */
     suction: string | undefined;
@@ -49,7 +54,7 @@ export class Bag {
     /** Moles in a flat bag, and in one that begins to stretch. */
     private limits(kelvin: number): { flat: number; full: number } {
         const dense = (this.air + this.own) / (GAS_CONSTANT * kelvin);
-        return { flat: dense * this.dead, full: dense * this.volume };
+        return { flat: dense * this.dead, full: dense * this.volume * this.room };
     }
     /** What is in it besides what can be drawn out of it is let go. */
     burst({ t, x }: Moment, inRoom: boolean): void {
@@ -71,7 +76,7 @@ export class Bag {
         const { flat, full } = this.limits(kelvin);
         const n = Math.max(0, x[at.bag]);
         if (this.stuck !== undefined) return n * GAS_CONSTANT * kelvin / this.stuck - this.air;
-        if (n > full) return n * GAS_CONSTANT * kelvin / this.volume - this.air;
+        if (n > full) return n * GAS_CONSTANT * kelvin / (this.volume * this.room) - this.air;
         if (n < flat) return n * GAS_CONSTANT * kelvin / this.dead - this.air;
         return this.own;
     }
@@ -102,24 +107,23 @@ export class Bag {
     private passes(way: Way): number {
         return (this.ways.sealOn(way)?.maybeQ('capacity', WIDE) ?? WIDE) * this.air / (GAS_CONSTANT * ROOM);
     }
-    /** The way by which air comes in at this pressure below that of the air, which a seal holds as far down as it is deep; and what it passes, mol/s. */
+    /** The way by which air comes in when it is drawn below the air around it: one that nothing holds. A seal with its water in it does: the water climbs in its pipe. */
     private inlet(pressure: number, c: ControlState): { readonly way: Way; readonly most: number } | undefined {
-        let best: Taken | undefined;
-        for (const taken of this.ways.now(c).bag) if (-pressure >= taken.head && -pressure > 0 && (!best || taken.head < best.head)) best = taken;
-        return best && { way: best.way, most: this.passes(best.way) };
+        const open = pressure < 0 ? this.ways.now(c).bag.find(taken => taken.head === 0) : undefined;
+        return open && { way: open.way, most: this.passes(open.way) };
     }
     /** Where it would let gas out next: Pa, and the seal that would blow; undefined where it has no such way. */
-    opensAt(c: ControlState): { readonly head: number; readonly seal: string | undefined } | undefined {
+    opensAt(c: ControlState): { readonly head: number; readonly seal: string | undefined; readonly through: readonly string[] } | undefined {
         let next: Taken | undefined;
         for (const taken of this.ways.now(c).bag) if (taken.head > 0 && (!next || taken.head < next.head)) next = taken;
-        return next && { head: next.head, seal: this.ways.sealOn(next.way)?.name };
+        return next && { head: next.head, seal: this.ways.sealOn(next.way)?.name, through: next.way.parts };
     }
     /** Whether a joint at its own pressure leaks: its own, one of its ways, or one between it and what last holds gas back. */
     private leaksNow(c: ControlState): boolean {
         for (const [name, f] of c.failed) {
             if (!leaks.has(f)) continue;
             if (name === this.view.name || name === this.suction || this.ways.bag.some(w => w.parts.includes(name))) return true;
-            if (this.ways.stack.some(w => w.ends === 'bag' && w.parts.includes(name) && headBehind(w, name) === 0)) return true;
+            if (this.ways.stack.some(w => w.ends === 'bag' && w.parts.includes(name) && headBehind(w, name, c) === 0)) return true;
         }
         return false;
     }
@@ -140,12 +144,14 @@ export class Bag {
             out[at['bag-nitrogen']] += flow * of.nitrogen;
         };
         if (this.leaksNow(c)) {
-            const hole = Math.PI / 4 * LEAK ** 2;
+            const dense = this.air / (GAS_CONSTANT * this.around(t));
+            // A flat bag is at the pressure of the air within seconds; how it gets there matters to nobody, and would cost many small steps.
+            const over = (x[at.bag] - dense * this.dead) / SETTLES;
             if (pressure > 0) {
-                const flow = smallHoleFlow(hole, SHARP, pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t));
+                const flow = Math.min(this.leaks * leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * dense, Math.max(0, over + Math.max(0, net)));
                 take(gas, -flow);
                 gases.intoRoom(gas, flow, out);
-            } else if (pressure < 0) take(AIR, smallHoleFlow(hole, SHARP, -pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * this.air / (GAS_CONSTANT * this.around(t)));
+            } else if (pressure < 0) take(AIR, Math.min(this.leaks * leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * dense, Math.max(0, -over - Math.min(0, net))));
         }
         if (net > 0) {
             if (this.overflow && this.overfull(m) >= 0) {

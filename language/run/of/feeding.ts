@@ -78,6 +78,7 @@ export class Feeding {
     }
     /** Whether everything that can be switched on the way of the current is on, and nothing of it has failed. */
     runs(c: ControlState): boolean {
+        if (c.mainsLost && !this.battery && !this.panels) return false;
         if (!this.sources.every(s => c.on.get(s) ?? true)) return false;
         for (const [name, failure] of c.failed) if (cuts.has(failure) && this.onWay.includes(name)) return false;
         return true;

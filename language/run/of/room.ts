@@ -13,13 +13,13 @@ const UPPER = 1 / 3;
 /** Changes of the room's air in an hour by which both layers mix without any wind. Own choice, no source: hydrogen left to itself under a
  *  ceiling is found evenly spread after some hours. */
 const MIXING = 0.5 / 3600;
-/** Where a detector sits to be reached by what gathers above. */
+/** Where a detector sits to be reached by what gathers above, if no height tells it. */
 const aloft = new Set(['ridge', 'ceiling', 'duct']);
 
 export class Room {
     private readonly fans: readonly { readonly name: string; readonly flow: number }[];
 
-    private constructor(private readonly volume: number, private readonly passive: number, fans: readonly View[], private readonly air: number, private readonly kelvin: (t: number) => number) {
+    private constructor(private readonly volume: number, private readonly high: number, private readonly passive: number, fans: readonly View[], private readonly air: number, private readonly kelvin: (t: number) => number) {
         this.fans = fans.map(f => ({ name: f.name, flow: f.maybe('flow', 0) }));
     }
     /** Undefined where the rig stands outdoors, or how large the room is is not known. */
@@ -27,7 +27,7 @@ export class Room {
         const site = stack.the('site');
         const volume = site?.maybe('volume') ?? NaN;
         if (!site || !(volume > 0) || site.word('place') === 'outdoors') return undefined;
-        return new Room(volume, site.maybeQ('passive-flow', 0), stack.all('fan').filter(extracts), air, kelvin);
+        return new Room(volume, site.maybe('high-point'), site.maybeQ('passive-flow', 0), stack.all('fan').filter(extracts), air, kelvin);
     }
     /** m³/s of fresh air. */
     airFlow(c: ControlState): number {
@@ -71,6 +71,8 @@ export class Room {
         if (v.kind !== 'site') return undefined;
         if (what === 'oxygen') return m => this.oxygen(m);
         if (what !== 'hydrogen') return undefined;
-        return by && aloft.has(by.word('place') ?? '') ? m => this.above(m) : m => this.share(m);
+        const height = by && 'height' in (by.declared?.properties ?? {}) ? by.maybe('height') : NaN;
+        const up = height === height && this.high === this.high ? height >= (1 - UPPER) * this.high : !!by && aloft.has(by.word('place') ?? '');
+        return up ? m => this.above(m) : m => this.share(m);
     }
 }

@@ -12,7 +12,7 @@ import { WATER_DENSITY } from '../../quantities/surroundings.js';
 import type { View } from '../../quantities/view.js';
 import type { ControlState } from '../control-lines.js';
 import { at, type Mixture, type Moment, type Sensor, type WatchedOf } from '../states.js';
-import { headBehind, LEAK, leaks, SHARP, type OpenWays, type Side, type Taken } from '../ways.js';
+import { headBehind, leakFlow, leaks, SHARP, type OpenWays, type Side, type Taken } from '../ways.js';
 import type { Bag } from './bag.js';
 
 /** m³, gas space of a side without a described column. Common practice, no source. */
@@ -38,6 +38,8 @@ export interface Column {
     readonly fall: number;
 }
 export class Sides {
+    /** What loose joints pass, as a share of what is expected. */
+    leaks = 1;
     readonly columns: readonly Column[];
     /** Pa for each m of lye. */
     private readonly lyeWeight: number;
@@ -159,11 +161,11 @@ export class Sides {
         let flow = 0;
         for (const [name, f] of m.c.failed) {
             if (!leaks.has(f) || !taken.way.parts.includes(name)) continue;
-            const behind = headBehind(taken.way, name);
+            const behind = headBehind(taken.way, name, m.c);
             const pressure = behind + (taken.way.ends === 'bag' ? this.bag!.pressure(m) : 0);
             if (!(behind > 0 && pressure > 0)) continue;
             const kelvin = this.around(m.t);
-            flow += smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, pressure, idealGasDensity(MOLAR_MASS.hydrogen, kelvin, this.air)) * this.air / (GAS_CONSTANT * kelvin);
+            flow += this.leaks * leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, kelvin, this.air)) * this.air / (GAS_CONSTANT * kelvin);
         }
         return flow;
     }

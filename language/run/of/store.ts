@@ -24,6 +24,8 @@ const TO_AIR = 10;
 const TAKES_UP = 0.8;
 /** K that "warms" means: a cylinder moved beside a stove or into the sun. Common practice, no source. */
 const WARMED = 40;
+/** s in which an open store comes to the pressure of the air, at the end. Own choice. */
+const SETTLES = 20;
 /** A relief that weeps: share of its set pressure from which it does, and m³/s of gas at the state of the air. Common practice, no source. */
 const WEEPS_FROM = 0.9;
 const WEEPS = 10e-3 / 3600;
@@ -92,13 +94,16 @@ export class Store {
         const { x, c, t } = m;
         const pressure = this.pressure(m);
         const gas = this.mixture(m);
-        const leave = (flow: number, outdoors: boolean) => {
+        // Nearly empty it comes to the pressure of the air within seconds; how it gets there matters to nobody, and would cost many small steps.
+        const most = Math.max(0, x[at.cylinder] * (1 - this.air / pressure)) / SETTLES + Math.max(0, out[at.cylinder]);
+        const leave = (passes: number, outdoors: boolean) => {
+            const flow = Math.min(passes, most);
             this.take(gas, -flow, out);
             if (outdoors) out[at.relieved] += flow * (1 - gas.oxygen - gas.nitrogen);
             else gases.intoRoom(gas, flow, out);
         };
         for (const r of this.reliefs) {
-            if (this.open.has(r.name)) leave(r.capacity * pressure / (1.1 * r.set + this.air), r.outdoors);
+            if (this.open.has(r.name)) leave(r.capacity * this.through(pressure) / this.through(1.1 * r.set + this.air), r.outdoors);
             else if (c.failed.get(r.name) === 'weeps' && pressure - this.air > WEEPS_FROM * r.set) leave(WEEPS * this.air / (GAS_CONSTANT * ROOM), r.outdoors);
         }
         const kelvin = x[at['cylinder-warmth']];
@@ -110,6 +115,10 @@ export class Store {
         const pressed = flow * GAS_CONSTANT * kelvin + (flow > 0 ? flow * GAS_HEAT * (around - kelvin) : 0);
         const shone = sun * TAKES_UP * this.surface / Math.PI;
         out[at['cylinder-warmth']] = (pressed + TO_AIR * this.surface * (around - kelvin) + shone) / (this.steel + n * (GAS_HEAT - GAS_CONSTANT));
+    }
+    /** How much a relief passes at a pressure, beside another one: by the law of a hole, so that nothing leaves an empty store. */
+    private through(pressure: number): number {
+        return holeFlow(1, 1, pressure, this.air, ROOM, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen);
     }
     sensor(v: View, what: string): Sensor | undefined {
         if (v.name !== this.view.name) return undefined;

@@ -1,6 +1,5 @@
 import type { CancellationToken } from 'vscode-languageserver';
 import { faultsPage, runPage } from '../../../language/reference/run-pages.js';
-import { faultFindings } from '../../../language/reference/fault-findings.js';
 import { faultRuns } from '../../../language/run/faults.js';
 import { CannotRun, run } from '../../../language/run/run.js';
 import { readScenario, usualDay } from '../../../language/run/scenario.js';
@@ -8,7 +7,7 @@ import type { Feature } from '../feature.js';
 import type { House } from '../house.js';
 
 /** Runs go on for so long without letting the editor's other questions through, ms. */
-const AT_A_STRETCH = 8;
+const AT_A_STRETCH = 12;
 
 /** `rigwright/scenarios`, `rigwright/run`, `rigwright/faults`: the rig over time, and with one thing broken; null if the file is not known. */
 const runRequests: Feature = {
@@ -45,27 +44,30 @@ export function runFor(house: House, uri: string, scenario?: string): Told | nul
         return sentence(e);
     }
 }
-/** Faults take a second or two: other questions go first, and an edit ends it, since the numbers are no longer those of the text. */
+/** Faults take some seconds: other questions go first, and an edit ends it, since the numbers are no longer those of the text. */
 export async function faultsFor(house: House, uri: string, token: Pick<CancellationToken, 'isCancellationRequested'>): Promise<Told | null> {
     const analysis = house.analysis(uri);
     if (!analysis) return null;
+    house.faultsAsked++;
     try {
         const runs = faultRuns(analysis.workings);
         let since = Date.now();
         for (;;) {
             const step = runs.next();
             if (step.done) {
-                house.ofFaults.set(analysis, faultFindings(analysis.workings, step.value));
+                house.rigsAsked.add(analysis.rig.root);
                 house.republish();
-                return { answer: { title: 'Faults', markdown: faultsPage(step.value, analysis.rig.title || 'This rig') } };
+                return { answer: { title: 'Faults', markdown: faultsPage(step.value, analysis.workings, analysis.rig.title || 'This rig') } };
             }
             if (Date.now() - since < AT_A_STRETCH) continue;
             await new Promise(resolve => setTimeout(resolve));
             if (token.isCancellationRequested) return { cannot: 'Stopped.' };
-            if (house.analysis(uri) !== analysis) return { cannot: 'The text changed meanwhile; ask again.' };
+            if (!house.isNow(analysis)) return { cannot: 'The text changed meanwhile; ask again.' };
             since = Date.now();
         }
     } catch (e) {
         return sentence(e);
+    } finally {
+        house.faultsAsked--;
     }
 }

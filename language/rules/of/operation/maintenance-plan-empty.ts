@@ -1,5 +1,6 @@
 import { defineRule } from '../../define.js';
 import { stores } from '../../place.js';
+import { trialOf } from '../../test-intervals.js';
 
 export default defineRule({
     name: 'maintenance-plan-empty',
@@ -13,10 +14,10 @@ export default defineRule({
     check(v, tell) {
         if (!v.the('stack') || (v.said('plan') && v.says('plan') !== 'none')) return;
         const aging: string[] = [];
-        if (v.all('seal').length + v.all('bubbler').length) aging.push('seals and bubblers each week');
-        if (v.all('trip').length) aging.push('trips each month');
-        if (v.all('analyser').length + v.all('detector').length) aging.push('sensors each 6 months');
-        if (v.all('relief-valve').length) aging.push('relief valves each year');
+        if (v.all('seal').length + v.all('bubbler').length) aging.push(`seals and bubblers each ${trialOf('seal').each}`);
+        if (v.all('trip').length) aging.push(`trips each ${trialOf('trip').each}`);
+        if (v.all('analyser').length + v.all('detector').length) aging.push(`sensors each ${trialOf('detector').each}`);
+        if (v.all('relief-valve').length) aging.push(`relief valves each ${trialOf('relief-valve').each}`);
         if (aging.length < 2 || !stores(v).length) return;
         tell({ at: v.part.implied ? v.the('stack')!.at() : v.at(v.part.entries.has('plan') ? 'plan' : undefined), message: `What ages here is in no plan. Usual are: ${aging.join(', ')}, lye each year.` });
     },
