@@ -1,5 +1,5 @@
 // Makes what is generated: the parser's tables from the grammar, and the lists of files of which each declares one thing
-// (kinds, quantities, rules, editor features, commands). Only Node's built-ins, and Langium's own generator as a process.
+// (kinds, quantities, rules, editor features, commands, papers). Only Node's built-ins, and Langium's own generator as a process.
 import { execFileSync } from 'node:child_process';
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
@@ -42,6 +42,7 @@ list(at('language/rules/of'), at('language/rules/rules.generated.ts'), 'allRules
 list(at('language/seeing/plots/of'), at('language/seeing/plots/plots.generated.ts'), 'everyPlot', 'Plot', './define.js');
 list(at('server/editor/features'), at('server/editor/features.generated.ts'), 'allFeatures', 'Feature', './feature.js');
 list(at('server/command/commands'), at('server/command/commands.generated.ts'), 'allCommands', 'Command', './command.js');
+list(at('language/seeing/papers/of'), at('language/seeing/papers/papers.generated.ts'), 'allPapers', 'Paper', './paper.js');
 
 // Rule pages and the shipped libraries as text, so that they can be read offline and in a browser.
 const texts = (dir, ext, out, name) => {

@@ -9,7 +9,7 @@ import type { View } from '../view.js';
 const AFTER_MONTHS = 0.5;
 const POISSON = { metal: 0.3, plastic: 0.38 };
 /** Gaskets that each cell adds to the height: one on each side of its separator. */
-const GASKETS_PER_CELL = 2;
+export const GASKETS_PER_CELL = 2;
 
 /** m, nominal diameter of the tie rods by their metric thread. */
 function rodDiameter(q: View): number {

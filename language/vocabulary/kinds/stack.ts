@@ -27,6 +27,11 @@ export default kind({
         'cathode-material': words(plates, 'Material of the faces that make hydrogen, if not that of the plate.', { open: true, example: '${1:nickel}' }),
         electrode: words(['plain', 'nickel-plated', 'mesh', 'activated', 'highly-activated'], 'State of the surface. It decides up to half a volt a cell.', { assume: ['plain', 'sheet as bought'] }),
         wetted: size(2, 'Window inside the gasket: width x height that lye and current see, not the size of the sheet.', { example: '${1:90 x 110 mm}', none: false }),
+        'window-at': size(2, 'Where the lower left corner of the window stands, from the lower left corner of the plate, seen from the front.', { example: '${1:20 x 24 mm}' }),
+        holes: rows([slot('what', { words: ['rod', 'hydrogen', 'oxygen', 'lye', 'stud', 'dowel'] }), 'of', slot('bore', 'length'), 'at', slot('place', { size: 2, of: 'length' })],
+            'Holes through the plates: what for, how wide, and where their middle stands, from the lower left corner of the plate, seen from the front. Drilling templates are made from them.', {
+                fact: true, example: '${1:rod} of ${2:9 mm} at ${3:10 x 12 mm}, ${4:hydrogen} of ${5:14 mm} at ${6:30 x 130 mm}',
+            }),
         gap: facts([[slot('', 'length'), 'each?', 'side?']], 'From plate to separator, on each side; 0 mm where electrodes are pressed onto it.', { assume: ['2.5 mm', 'usual for gaskets of 3 mm', '± 0.7 mm'], usual: '0 mm..20 mm', example: '${1:2.5 mm} each side' }),
         gasket: facts([[slot('material', { words: materialsFor('gasket'), open: true })], [slot('free', 'length'), 'to', slot('pressed', 'length')]], 'Material, free and pressed thickness. Pressed too little it weeps, too much it creeps away.', { example: '${1:EPDM}, ${2:3 mm} to ${3:2.4 mm}' }),
         'edge-cover': quantity('length', 'How far the gasket covers the edge of the plate. Where lye reaches round a bare edge, current goes past the cell.', { assume: ['8 mm', 'usual', '± 4 mm'], usual: '0 mm..60 mm', positive: false }),
