@@ -160,7 +160,7 @@ function plots(a: Around): Section {
 }
 function numbers(a: Around): Section {
     const rows = resultsOf(a.analysis.workings).filter(r => r.value === r.value && r.quantity.shownAt !== undefined && !a.hidden.has(r.part.name)).map(r => [r.part.name, r.quantity.name.replaceAll('-', ' '), showResult(r), showSpread(r), r.quantity.meaning]);
-    return { name: 'numbers', title: 'Key numbers', lead: 'Worked out from the text; the ± is what 95 of 100 such rigs should lie within.', ownPage: true, blocks: table(['part', 'number', '', '±', 'what it is'], rows, [2]) };
+    return { name: 'numbers', title: 'Key numbers', lead: 'Worked out from the text; the ± is what 95 of 100 such rigs should lie within.', ownPage: true, blocks: table(['part', 'number', '', '±', 'what it is'], rows, [2, 3]) };
 }
 function findings(a: Around): Section {
     const order = ['error', 'warning', 'hint'];
