@@ -82,7 +82,7 @@ td { border-bottom: 0.2mm solid ${p.faint}; padding: 1mm 1.6mm 1mm 0; vertical-a
 th:first-child { min-width: 24mm; }
 th.wider { min-width: 21mm; }
 th.narrow { min-width: 9mm; }
-.write th { font-size: 6.7pt; min-width: 17mm; padding-right: 0.4mm; }
+.write th { font-size: 6.8pt; font-weight: 400; color: ${p.ink}; min-width: 17mm; padding-right: 0.4mm; }
 .write th:first-child { min-width: 14mm; }
 .write th:last-child { min-width: 10mm; }
 table.write td { height: 7mm; border: 0.2mm solid ${p.faint}; padding: 1mm; }
