@@ -44,6 +44,11 @@ const jeweller = example('jeweller-torch-store.rig');
 const wordsOf = (html: string) => html.replace(/<style>[\s\S]*?<\/style>/, '').replace(/<[^>]+>/g, ' ').replace(/&#(\d+);/g, (_, n) => String.fromCharCode(Number(n))).replace(/[\s\u00a0]+/g, ' ');
 const only = (analysis: typeof potters, ...names: string[]) => papersOf(analysis, { only: names });
 const validate = new HtmlValidate({ extends: ['html-validate:recommended'], rules: { 'no-inline-style': 'error', 'long-title': 'off', 'no-trailing-whitespace': 'off', 'attribute-boolean-style': 'off' } });
+/** s of processor time: a busy machine takes longer by the clock. */
+const cpu = () => {
+    const { user, system } = process.cpuUsage();
+    return (user + system) / 1e6;
+};
 const problems = (html: string) => validate.validateStringSync(html).results.flatMap(r => r.messages.map(m => `${m.ruleId} ${m.line}: ${m.message}`));
 
 /** Reads the groups of a drawing in the open exchange form back: layers and entities. */
@@ -430,9 +435,9 @@ describe('pages', () => {
     });
     it('a rig of many parts is written in reasonable time and length', () => {
         const many = rig(Array.from({ length: 400 }, (_, i) => `trip t${i} { senses: stack.temperature   trips: above ${40 + i / 10} °C }`).join('\n') + '\nstack { groups: 40   cells: 100 per group }');
-        const began = performance.now();
+        const began = cpu();
         const { html } = papersOf(many);
-        expect(performance.now() - began).toBeLessThan(5000);
+        expect(cpu() - began).toBeLessThan(5);
         expect(html.length).toBeLessThan(4e6);
     });
 });
@@ -456,9 +461,9 @@ describe('papers, the command', () => {
     });
     it('writes a folder, or one page, under a second', async () => {
         const folder = mkdtempSync(path.join(tmpdir(), 'papers-'));
-        const began = performance.now();
+        const began = cpu();
         await run(['examples/potters-burner.rig'], { output: path.join(folder, 'all') });
-        expect(performance.now() - began).toBeLessThan(1000);
+        expect(cpu() - began).toBeLessThan(1);
         expect(readdirSync(path.join(folder, 'all')).sort()).toEqual(['cut.csv', 'lines.csv', 'papers.html', 'parts.csv', 'template.dxf', 'template.svg']);
         await run(['examples/potters-burner.rig'], { output: path.join(folder, 'lye.html'), only: 'lye' });
         const page = readFileSync(path.join(folder, 'lye.html'), 'utf8');

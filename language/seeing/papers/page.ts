@@ -82,8 +82,9 @@ td { border-bottom: 0.2mm solid ${p.faint}; padding: 1mm 1.6mm 1mm 0; vertical-a
 th:first-child { min-width: 24mm; }
 th.wider { min-width: 21mm; }
 th.narrow { min-width: 9mm; }
-.write th { font-size: 7pt; min-width: 15mm; padding-right: 0.5mm; }
-.write th:first-child { min-width: 19mm; }
+.write th { font-size: 6.8pt; font-weight: 400; color: ${p.ink}; min-width: 17mm; padding-right: 0.4mm; }
+.write th:first-child { min-width: 14mm; }
+.write th:last-child { min-width: 10mm; }
 table.write td { height: 7mm; border: 0.2mm solid ${p.faint}; padding: 1mm; }
 table.write th { padding-left: 0.8mm; overflow-wrap: anywhere; }
 .card { border: 0.25mm solid ${p.faint}; padding: 2.2mm 3mm 1.6mm; margin: 0 0 3mm; break-inside: avoid; }

@@ -25,9 +25,10 @@ export interface TubeLine {
 export function tubeLines(b: Bench): TubeLine[] {
     const counts = new Map<string, number>();
     const label = (medium: string) => {
-        const n = (counts.get(medium) ?? 0) + 1;
-        counts.set(medium, n);
-        return `${letters[medium] ?? medium.slice(0, 1).toUpperCase()}${n}`;
+        const letter = letters[medium] ?? 'X';
+        const n = (counts.get(letter) ?? 0) + 1;
+        counts.set(letter, n);
+        return `${letter}${n}`;
     };
     const done = new Set<string>();
     const found: TubeLine[] = [];

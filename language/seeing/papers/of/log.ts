@@ -57,11 +57,11 @@ export default definePaper({
             ...blocks.flatMap((block, i) => [
                 blocks.length > 1 && heading(`${i + 1} of ${blocks.length}`),
                 table(['clock', ...block.map(c => c.what.replace('.', ' ')), 'seen, by'], [
-                    ['limits', ...block.map(c => c.limits), ''], ['expected', ...block.map(c => c.expected), ''],
+                    ['limits', ...block.map(c => c.limits), ''], ['usual', ...block.map(c => c.expected), ''],
                     ...Array.from({ length: lines }, () => []),
                 ], 'write'),
             ]),
-            quiet('Limits: < acts above that, > acts below it. Expected: warm and running, worked out from the text.'),
+            quiet('Limits: < acts above that, > acts below it. Usual: warm and running, worked out from the text.'),
         ];
     },
 });

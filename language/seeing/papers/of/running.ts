@@ -4,7 +4,10 @@ import { duration } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
 import { blank, heading, list, pairs, steps, words } from '../page.js';
 import { definePaper } from '../paper.js';
+import type { Child } from '../../svg.js';
 
+/** One line for all parts of a sort: 'Levels, cold: a 250 mm, b 250 mm'. */
+const each = (what: string, parts: readonly View[], tell: (v: View) => readonly Child[]) => (parts.length ? [`${what}: `, ...parts.flatMap((v, i) => [`${i ? ', ' : ''}${v.name} `, ...tell(v)])] : undefined);
 const named = (b: Bench, ...kinds: readonly string[]) => b.parts(...kinds).map(v => v.name).join(', ');
 
 export default definePaper({
@@ -38,9 +41,9 @@ export default definePaper({
             heading('Before'),
             steps([
                 b.parts('detector', 'fan', 'analyser').length > 0 ? `On and showing: ${named(b, 'detector', 'analyser', 'fan')}.` : 'Air moves freely; nothing above catches gas.',
-                ...b.parts('column').map(v => [`${v.name}: level `, b.told(v, 'level') ?? blank(), ' cold']),
-                ...b.parts('seal').map(v => [`${v.name}: `, b.told(v, 'depth') ?? blank(), b.told(v, 'fluid') ? ` of ${b.written(v, 'fluid')}` : '']),
-                ...b.parts('bubbler', 'scrubber').map(v => [`${v.name}: tube `, b.told(v, 'immersion') ?? blank(), ' under']),
+                each('Levels, cold', b.parts('column'), v => [b.told(v, 'level') ?? blank()]),
+                each('Seals filled', b.parts('seal'), v => [b.told(v, 'depth') ?? blank(), b.told(v, 'fluid') ? ` of ${b.written(v, 'fluid')}` : '']),
+                each('Tubes under', b.parts('bubbler', 'scrubber'), v => [b.told(v, 'immersion') ?? blank()]),
                 'Lye colder than 40 °C, no drip, hoses on, vents free of ice and insects.',
                 ['After more than ', blank(), ' days of rest: nitrogen first, gas out of doors.'],
             ]),
