@@ -9,7 +9,7 @@ const die = message => {
     console.error(message);
     process.exit(2);
 };
-const usage = 'npm run new -- rule FAMILY/NAME | part NAME | quantity NAME | feature NAME | command NAME';
+const usage = 'npm run new -- rule FAMILY/NAME | part NAME | quantity NAME | feature NAME | command NAME | plot NAME';
 if (!what || !name) die(usage);
 
 function create(file, text) {
@@ -124,6 +124,27 @@ const ${camel(name)}: Command = {
     },
 };
 export default ${camel(name)};
+`);
+        break;
+    case 'plot':
+        create(`language/seeing/plots/of/${name}.ts`, `import { six } from '../ask.js';
+import { definePlot } from '../define.js';
+
+export default definePlot({
+    name: '${name}', order: 99, title: 'What stands above it',
+    meaning: 'What it shows, in one sentence.',
+    needs: 'what a rig must tell for it, after It needs',
+    show({ stack }) {
+        if (!stack) return 'No stack is described.';
+        const x = [0, 1];
+        const y = x.map(v => v * stack.q('current'));
+        return {
+            shape: { is: 'curves', x: { name: 'across', unit: '' }, panes: [{ y: { name: 'up', unit: 'A' }, lines: [{ name: 'line', label: 'at its end', x, y, stroke: 'solid', ink: 'accent' }] }] },
+            says: 'What one sees, with its own numbers.',
+            table: { columns: [{ name: 'across', unit: '' }, { name: 'up', unit: 'A' }], rows: x.map((v, i) => [v, six(y[i])]) },
+        };
+    },
+});
 `);
         break;
     default:

@@ -11,7 +11,8 @@ export function drawBars(pen: Pen, shape: Bars, top: number, width: number): num
     const right = width - COLUMN;
     const scale = scaleOf(shape.x, [...shape.bars.flatMap(b => [b.from, b.to]), ...(shape.uprights ?? []).map(u => u.x)], LEFT, right, 6);
     const x = scale.at;
-    const labels = (shape.uprights ?? []).map(u => {
+    const labels = (shape.uprights ?? []).map(upright => {
+        const u = { ...upright, label: fitted(upright.label, SIZE.small, right - LEFT - 8) };
         const half = widthOf(u.label, SIZE.small) / 2 + 3;
         const at = Math.min(right - half, Math.max(LEFT + half, x(u.x)));
         return { ...u, at, left: at - half, right: at + half };

@@ -184,9 +184,10 @@ function sideLabels(pen: Pen, labels: readonly Label[], right: number, top: numb
     }
 }
 /** Words above the panes, each over its place or a little beside it, in as many lanes as they need. */
-function topLabels(pen: Pen, labels: readonly { readonly at: number; readonly text: string }[], top: number, left: number, right: number, ringed = false): { height: number; places: number[]; tops: number[] } {
-    if (!labels.length) return { height: 0, places: [], tops: [] };
+function topLabels(pen: Pen, wanted: readonly { readonly at: number; readonly text: string }[], top: number, left: number, right: number, ringed = false): { height: number; places: number[]; tops: number[] } {
+    if (!wanted.length) return { height: 0, places: [], tops: [] };
     const size = SIZE.small;
+    const labels = wanted.map(l => ({ ...l, text: fitted(l.text, size, right - left - 10) }));
     const half = (text: string) => (ringed ? 8 : widthOf(text, size) / 2 + 4);
     const places = labels.map(l => Math.min(right - half(l.text), Math.max(left + half(l.text), l.at)));
     const lane = lanes(labels.map((l, k) => ({ left: places[k] - half(l.text), right: places[k] + half(l.text) })));

@@ -1,4 +1,5 @@
 /** A figure as a picture: its title, its shape, and below it what it says. */
+import { caution } from '../../reference/caution.js';
 import type { Palette } from '../palette.js';
 import { picture, type Markup } from '../svg.js';
 import { wrapped } from '../text-width.js';
@@ -23,7 +24,7 @@ export function drawn(id: string, title: string, figure: Figure, palette: Palett
         pen.text(MARGIN, y, line);
         y += LINE + 1;
     }
-    for (const note of figure.notes ?? []) {
+    for (const note of [...figure.notes ?? [], caution]) {
         y += 2;
         for (const line of wrapped(note, SIZE.small, WIDTH - 2 * MARGIN)) {
             pen.text(MARGIN, y, line, { size: SIZE.small, ink: 'soft' });
@@ -33,5 +34,5 @@ export function drawn(id: string, title: string, figure: Figure, palette: Palett
     const height = Math.ceil(y + 4);
     const paper = new Pen(palette);
     paper.add('rect', { width: WIDTH, height, fill: palette.paper });
-    return picture(id, WIDTH, height, title, [figure.says, ...figure.notes ?? []].join(' '), ...paper.made, ...pen.made);
+    return picture(id, WIDTH, height, title, [figure.says, ...figure.notes ?? [], caution].join(' '), ...paper.made, ...pen.made);
 }

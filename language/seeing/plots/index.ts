@@ -1,11 +1,15 @@
 /** All plots in their order; one asked for by its name; as picture and as CSV. */
 import type { Analysis } from '../../index.js';
 import type { Palette } from '../palette.js';
-import type { Markup } from '../svg.js';
+import { digits } from '../../units/format.js';
+import { el, type Markup } from '../svg.js';
 import type { Plot, Wishes } from './define.js';
 import { drawn } from './draw.js';
 import type { Cell, Figure, Table } from './figure.js';
 import { everyPlot } from './plots.generated.js';
+
+/** Of numbers in a table that is read. */
+const FIGURES = 4;
 
 export const allPlots: readonly Plot[] = [...everyPlot].sort((a, b) => a.order - b.order);
 
@@ -17,6 +21,13 @@ export function figureOf(plot: Plot, analysis: Analysis, wishes: Wishes = {}): F
 /** @param id  unlike any other on its page */
 export function pictureOf(plot: Plot, figure: Figure, palette: Palette, id = `plot-${plot.name}`): Markup {
     return drawn(id, plot.title, figure, palette);
+}
+/** The table as HTML, for those who do not see the picture and for print. */
+export function tableMarkup({ columns, rows }: Table, caption: string): Markup {
+    const told = (c: Cell) => (c === undefined ? '' : typeof c === 'number' ? digits(c, FIGURES) : c);
+    return el('table', {}, el('caption', {}, caption),
+        el('thead', {}, el('tr', {}, columns.map(c => el('th', { scope: 'col' }, c.unit ? `${c.name}, ${c.unit}` : c.name)))),
+        el('tbody', {}, rows.map(row => el('tr', {}, row.map(c => el('td', { class: typeof c === 'number' && 'number' }, told(c)))))));
 }
 /** The table as CSV (RFC 4180). A text that a spreadsheet would take for a formula gets an apostrophe before it. */
 export function csvOf({ columns, rows }: Table): string {

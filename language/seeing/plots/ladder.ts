@@ -14,6 +14,7 @@ export function ladderOf(points: readonly SetPoint[], unit: string): Figure {
     return {
         shape: { is: 'ladder', axis: { name: 'pressure above the air outside', unit }, rungs },
         says: `${rungs.length} ${rungs.length === 1 ? 'pressure' : 'pressures'}, up to ${top.part} (${top.says} ${digits(top.at)} ${unit}).${closest(rungs, unit)}`,
+        notes: ['Each pressure is told where its part stands: what bubblers and hoses before it cost comes on top at the stack. What is named a difference or across counts between two sides.'],
         table: { columns: [{ name: 'part', unit: '' }, { name: 'says', unit: '' }, { name: 'pressure', unit }, { name: 'above the one below', unit }], rows: rungs.map((r, i) => [r.part, r.says, six(r.at), i ? six(r.at - rungs[i - 1].at) : undefined]) },
     };
 }

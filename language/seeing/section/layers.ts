@@ -68,13 +68,13 @@ export function sectionOf({ workings }: Analysis): Section | string {
         if (!(cells >= 1 && cells <= MOST_CELLS)) return 'How many cells there are is not known.';
         if (!wetted || wetted.length < 2) return 'The wetted size is not known: width x height of the window inside the gasket.';
         if (inMiddle(stack) && groups !== 2) return 'A stack that is fed in the middle is drawn with two groups, one on either side of that plate; say groups: 2.';
-        return built(stack, Math.round(cells), Math.max(1, Math.round(groups)), wetted[1]);
+        return built(stack, stack.says('separator') === 'none' ? undefined : workings.livePartsOf('separator')[0], Math.round(cells), Math.max(1, Math.round(groups)), wetted[1]);
     });
 }
 const inMiddle = (stack: View) => stack.word('feed') === 'middle' || stack.word('plus-end') === 'middle';
-function built(stack: View, cells: number, groups: number, windowHeight: number): Section {
+function built(stack: View, separator: View | undefined, cells: number, groups: number, windowHeight: number): Section {
     const notes: string[] = [];
-    const separator = stack.says('separator') === 'none' ? undefined : stack.the('separator');
+    if (separator?.part.implied) notes.push('No separator is described: one is taken for granted. Say separator: none in the stack if there is none.');
     const size = stack.sizes('plate.size');
     const or = (known: number | undefined, usual: number, what: string) => {
         if (known !== undefined && known >= 0) return known;

@@ -173,7 +173,7 @@ function drawLayer(pen: Pen, { layer, x, wide }: Placed, s: Section, { top, bott
             if (!(wide > 0)) return;
             pen.add('rect', { ...box, fill: palette.wash });
             // Frame above and below the window; lye and gas between.
-            for (const [a, b] of [[top, window.top], [window.bottom, bottom]]) if (b > a) pen.add('rect', { x: x + 0.4, y: a, width: Math.max(0.4, wide - 0.8), height: b - a, fill: palette.faint, stroke: palette.soft, 'stroke-width': 0.6 });
+            for (const [a, b] of [[top, window.top], [window.bottom, bottom]]) if (b > a) pen.add('rect', { x: x + 0.4, y: a, width: Math.max(0.4, wide - 0.8), height: b - a, fill: palette.paper, stroke: palette.soft, 'stroke-width': 0.9 });
             bubbles(pen, layer.gas!, x, wide, window);
         }
     }

@@ -60,7 +60,7 @@ const run: Command = {
 };
 export default run;
 
-function follow(workings: Workings, lasts: number | undefined, scenario: unknown, fault: unknown): RunResult {
+export function follow(workings: Workings, lasts: number | undefined, scenario: unknown, fault: unknown): RunResult {
     if (typeof fault === 'string') {
         const [part, ...way] = fault.trim().split(/\s+/);
         const view = workings.viewOf(part);

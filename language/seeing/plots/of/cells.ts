@@ -30,7 +30,7 @@ export default definePlot({
                 is: 'curves', x: { name: 'plate, counted from plus', unit: '', scale: 'counted' },
                 panes: [{
                     y: { name: `current of ${make.groups > 1 ? 'one group' : 'the plate'}`, unit: 'A', holds: [0] }, lines, height: 260,
-                    levels: states.map(({ name, q }) => ({ y: q.groupCurrent, label: `all of it, ${name}: ${show(q.groupCurrent, 'A')}` })),
+                    levels: states.map(({ name, q }) => ({ y: q.groupCurrent, label: `whole, ${name}: ${show(q.groupCurrent, 'A')}` })),
                 }],
             },
             says: `${told(stack, 'bypass-share')} of the current passes by a cell in the mean; plate ${worst} carries least, ${show(p.worstCell, 'A')} of ${show(p.groupCurrent, 'A')}.${p.reversed > 0 ? ` In ${p.reversed} plates the current runs backwards.` : ''}${low ? ` At the lowest current ${past(low)}.` : ''}`,

@@ -6,7 +6,7 @@ import { definePlot } from '../define.js';
 import type { Line, Point } from '../figure.js';
 
 /** Currents at which the curve is worked out: closer where it bends. */
-const CURRENTS = 12;
+const CURRENTS = 16;
 /** How far beyond the largest current that is known of the rig the curve goes. */
 const BEYOND = 1.2;
 /** A/m², what a curve goes up to where no current is known. Own choice. */

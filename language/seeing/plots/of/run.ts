@@ -11,8 +11,8 @@ import { sensedPoints, type SetPoint } from '../set-points.js';
 const MOMENTS = 320;
 /** Happenings told in words. The gravest come first, then the earliest. */
 const MOST_TOLD = 14;
-/** Less than this share of its size is no change. */
-const STILL = 1e-6;
+/** Less than this share of its size is no change that is worth a pane. */
+const STILL = 1e-3;
 
 export default definePlot({
     name: 'run', order: 9, title: 'A run by the clock',
