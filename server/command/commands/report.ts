@@ -2,7 +2,7 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { asHtml, asMarkdown } from '../../../language/seeing/report/page.js';
 import { reportOf } from '../../../language/seeing/report/report.js';
-import { browserPath, toPdf } from '../browser.js';
+import { browserAt, pdfOf } from '../browser.js';
 import { CannotDo, type Command } from '../command.js';
 import { one } from '../one-rig.js';
 
@@ -30,7 +30,7 @@ const report: Command = {
         switch (path.extname(file).toLowerCase()) {
             case '.html': writeFileSync(file, asHtml(made)); break;
             case '.md': writeFileSync(file, asMarkdown(made)); break;
-            case '.pdf': await toPdf(browserPath(typeof options.browser === 'string' ? options.browser : undefined), asHtml(made), file); break;
+            case '.pdf': writeFileSync(file, await pdfOf(asHtml(made), browserAt(typeof options.browser === 'string' ? options.browser : undefined))); break;
             default: throw new CannotDo('A report is written as .html, .md or .pdf.');
         }
         return 0;
