@@ -3,11 +3,9 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { Analyst, type Analysis } from '../../../language/index.js';
 import { compare as comparison, comparisonReport } from '../../../language/seeing/compare/compare.js';
-import { asHtml, asMarkdown } from '../../../language/seeing/report/page.js';
+import { asHtml, asMarkdown, asText } from '../../../language/seeing/report/page.js';
 import { CannotDo, type Command } from '../command.js';
 import { dateOf, readText, rigFiles } from '../files.js';
-import { markdownAsText } from '../markdown-as-text.js';
-import { styles } from '../style.js';
 import { version } from '../version.js';
 
 const compare: Command = {
@@ -41,7 +39,7 @@ const compare: Command = {
         } else if (options.format === 'json') {
             const finding = (f: (typeof found.come)[number]) => ({ rule: f.rule, severity: f.severity, message: f.message });
             around.out(`${JSON.stringify({ version, ...found, come: found.come.map(finding), gone: found.gone.map(finding), nearer: found.nearer.map(n => ({ rule: n.rule, part: n.part })), moved: found.moved.map(m => ({ ...m, share: m.share === m.share ? Number(m.share.toPrecision(4)) : null })) }, null, 2)}\n`);
-        } else around.out(options.format === 'md' ? asMarkdown(report) : `${markdownAsText(asMarkdown(report), styles(around.colour))}\n`);
+        } else around.out(options.format === 'md' ? asMarkdown(report) : asText(report, around.columns));
         return found.come.some(f => f.severity === 'error') ? 1 : 0;
     },
 };
