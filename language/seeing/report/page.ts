@@ -85,3 +85,32 @@ export function asMarkdown({ title, subtitle, sections, caution }: Report): stri
     }
     return [...out, plain(caution), ''].join('\n');
 }
+/** For a terminal: words wrapped, tables in columns, numbers to the right. @param wide  characters on a line */
+export function asText({ title, subtitle, sections, caution }: Report, wide = 110): string {
+    const wrapped = (text: string, first: string, next: string) => {
+        const lines: string[] = [];
+        let line = first;
+        for (const word of text.split(/\s+/)) {
+            if (line.length + word.length + 1 > wide && line.trim()) {
+                lines.push(line.trimEnd());
+                line = next;
+            }
+            line += `${word} `;
+        }
+        return [...lines, line.trimEnd()];
+    };
+    const out = [title, ...wrapped(subtitle, '', '')];
+    for (const s of sections) {
+        out.push('', s.title);
+        for (const b of s.blocks) {
+            if (b.is === 'words') out.push(...wrapped(b.text, '  ', '  '));
+            else if (b.is === 'list') for (const i of b.items) out.push(...wrapped(i, '  - ', '    '));
+            else if (b.is === 'picture') out.push(`  (${b.told})`);
+            else {
+                const widths = b.head.map((h, i) => Math.max(h.length, ...b.rows.map(r => (r[i] ?? '').length)));
+                for (const row of [b.head, ...b.rows]) out.push(`  ${row.map((c, i) => (b.numbers?.includes(i) ? c.padStart(widths[i]) : c.padEnd(widths[i]))).join('  ')}`.trimEnd());
+            }
+        }
+    }
+    return [...out, '', caution, ''].join('\n');
+}
