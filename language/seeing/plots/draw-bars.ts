@@ -1,5 +1,5 @@
 /** Bars that lie: sums, steps from one sum to the next, swings about a middle. Names to the left, numbers to the right. */
-import { fitted, widthOf } from '../text-width.js';
+import { fitted, widthOf } from './text-width.js';
 import type { Bars } from './figure.js';
 import { boxOf, lanes, LINE, SIZE, type Pen } from './pen.js';
 import { scaleOf } from './scale.js';

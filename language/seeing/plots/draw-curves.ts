@@ -1,5 +1,5 @@
 /** Curves in panes one under the other, on one axis across; labels at the ends of lines, in a column that nothing else uses. */
-import { fitted, wrapped, widthOf } from '../text-width.js';
+import { fitted, wrapped, widthOf } from './text-width.js';
 import type { Curves, Line, Pane, Stroke } from './figure.js';
 import { boxOf, dashes, lanes, LINE, meet, round, SIZE, spread, type Box, type Pen } from './pen.js';
 import { scaleOf, type Scale } from './scale.js';

@@ -1,6 +1,6 @@
 /** Rungs on one upright scale, the highest on top; each with its row: what it is, how much, how far above the next below. */
 import { digits } from '../../units/format.js';
-import { fitted } from '../text-width.js';
+import { fitted } from './text-width.js';
 import type { Ladder, Mark, Rung } from './figure.js';
 import { SIZE, type Pen } from './pen.js';
 import { scaleOf } from './scale.js';

@@ -4,7 +4,7 @@ import type { Palette } from '../palette.js';
 import { LINE, Pen, SIZE, spread } from '../plots/pen.js';
 import type { Table } from '../plots/figure.js';
 import { picture, type Markup } from '../svg.js';
-import { fitted, wrapped } from '../text-width.js';
+import { fitted, wrapped } from '../plots/text-width.js';
 import type { Layer, Section } from './layers.js';
 
 const WIDTH = 720;
