@@ -138,16 +138,18 @@ export class Spreads {
     /**
      * The bounds of a curve: of each of its numbers, by the same roots as those of a result and in the same way.
      *
-     * @param read  SI, always as many
+     * @param read  SI, always as many; no temperatures, of which nobody knows how much is little
      */
     along(result: Result, read: (workings: Workings) => readonly number[]): readonly Pick<Spread, 'low' | 'high'>[] {
         const here = read(this.workings);
         const down = here.map(() => 0);
         const up = here.map(() => 0);
         for (const root of this.rootsOf(result)) {
-            const ends = [read(this.endOf(this.lowEnds, root, -1)), read(this.endOf(this.highEnds, root, 1))];
+            const high = read(this.endOf(this.highEnds, root, 1)).map((v, i) => v - here[i]);
+            const straight = (i: number) => root.even && Math.abs(high[i]) < SMALL * Math.abs(here[i]);
+            const low = here.every((_, i) => straight(i)) ? undefined : read(this.endOf(this.lowEnds, root, -1));
             here.forEach((value, i) => {
-                const off = ends.map(e => e[i] - value).filter(known);
+                const off = [high[i], straight(i) || !low ? -high[i] : low[i] - value].filter(known);
                 down[i] += Math.min(0, ...off) ** 2;
                 up[i] += Math.max(0, ...off) ** 2;
             });

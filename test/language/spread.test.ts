@@ -19,6 +19,25 @@ function draws(seed: number): () => number {
 }
 const quantile = (sorted: readonly number[], q: number) => sorted[Math.floor(q * sorted.length)];
 
+describe('the bounds of a curve', () => {
+    it('are those of a number where the curve is that number, by the same roots', () => {
+        const { workings } = analysed('potters-burner');
+        for (const name of ['stack.volts-per-cell', 'stack.hydrogen-rate', 'stack.hydrogen-in-oxygen']) {
+            const r = result(workings, name);
+            const [along, fixed] = workings.boundsAlong(r, there => [result(there, name).value, 7]);
+            expect(along.low).toBeCloseTo(r.low, 9);
+            expect(along.high).toBeCloseTo(r.high, 9);
+            expect(fixed).toEqual({ low: 7, high: 7 });
+        }
+    });
+    it('leave out what is not known at an end', () => {
+        const { workings } = analysed('potters-burner');
+        const r = result(workings, 'stack.volts-per-cell');
+        const [b] = workings.boundsAlong(r, there => [there === workings ? 1 : NaN]);
+        expect(b).toEqual({ low: 1, high: 1 });
+    });
+});
+
 describe('the ± of a number', () => {
     /** Squares are added for roots that bend: by how much of their width the bounds may differ from those drawn. */
     const BENT = 0.25;

@@ -44,12 +44,13 @@ describe('layers', () => {
         expect(s.windowHeight).toBeCloseTo(0.1, 9);
     });
     it('tells a text that leads a gas into the channel of the other', () => {
-        expect(section(`cells: 2   plus-end: left   hydrogen-half: left   ${usual}`).notes[0]).toContain('each gas would go into the channel of the other');
-        expect(section(`cells: 2   plus-end: left   hydrogen-half: right   ${usual}`).notes.join()).not.toContain('each gas');
+        expect(section(`cells: 2   plus-end: left   hydrogen-half: left   ${usual}`).warnings[0]).toContain('each gas would go into the channel of the other');
+        expect(section(`cells: 2   plus-end: left   hydrogen-half: right   ${usual}`).warnings).toEqual([]);
     });
     it('tells that gases mix without a separator', () => {
         const s = section(`cells: 2   separator: none   ${usual}`);
-        expect(s.notes[0]).toContain('can burn');
+        expect(s.warnings[0]).toContain('can burn');
+        fitToPrint(sectionPicture(s, printed).text);
         expect(sectionPicture(s, printed).text).toContain('no separator: the gases mix');
     });
     it('says what is drawn instead of what is not told', () => {
@@ -89,7 +90,8 @@ describe('stacking order', () => {
         expect(s.steps[5].up).toContain('below it makes oxygen, above it hydrogen');
     });
     it('warns where nothing keeps a frame from being turned', () => {
-        expect(section(`cells: 3   wetted: 80 x 100 mm`).steps[2].up).toContain('nothing keeps it from being turned');
+        expect(section('cells: 3   wetted: 80 x 100 mm   frame-key: none').steps[2].up).toContain('nothing keeps it from being turned');
+        expect(section('cells: 3   wetted: 80 x 100 mm').steps[2].up).toContain('no key is told');
     });
 });
 
@@ -142,7 +144,7 @@ describe('picture', () => {
     it('holds whatever a rig says of its materials', () => {
         const s = section(`cells: 3   ${usual}`);
         for (const name of ['"><script>', '&lt;', 'W'.repeat(200), '\u0007']) {
-            fitToPrint(sectionPicture({ ...s, stack: name, pieces: s.pieces.map(p => ({ ...p, size: name })), steps: s.steps.map(t => ({ ...t, what: name, up: name })), notes: [name] }, printed).text);
+            fitToPrint(sectionPicture({ ...s, stack: name, pieces: s.pieces.map(p => ({ ...p, size: name })), steps: s.steps.map(t => ({ ...t, what: name, up: name })), warnings: [name, name], notes: [name] }, printed).text);
         }
     });
 });

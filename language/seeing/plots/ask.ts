@@ -53,3 +53,5 @@ export function restsOn(part: View, quantity: string): string[] {
     const rests = part.result(quantity)?.rests ?? [];
     return rests.length ? [`Rests on what is assumed: ${rests.slice(0, 5).join(', ')}${rests.length > 5 ? ` and ${rests.length - 5} more` : ''}.`] : [];
 }
+/** Whether a stack is so long that each current costs: fewer of them are looked at then. */
+export const isLong = (make: StackMake) => make.cells > 100;

@@ -1,5 +1,5 @@
 /** Bars that lie: sums, steps from one sum to the next, swings about a middle. Names to the left, numbers to the right. */
-import { fitted, widthOf } from '../text-width.js';
+import { fitted, widthOf } from './text-width.js';
 import type { Bars } from './figure.js';
 import { boxOf, lanes, LINE, SIZE, type Pen } from './pen.js';
 import { scaleOf } from './scale.js';
@@ -36,8 +36,12 @@ export function drawBars(pen: Pen, shape: Bars, top: number, width: number): num
             x: x(from), y: y - THICK / 2, width: wide, height: THICK, stroke: pen.palette[b.sort === 'sum' ? 'accent' : 'ink'], 'stroke-width': 1,
             fill: b.sort === 'sum' ? pen.palette.accent : b.open || falls ? pen.palette.paper : b.sort === 'swing' ? pen.palette.soft : pen.palette.faint, 'stroke-dasharray': falls ? '3 2' : undefined,
         });
-        // From where a step begins to the one before.
-        if (b.sort === 'step' && i > 0) pen.line(x(shape.bars[i - 1].sort === 'step' || b.from === shape.bars[i - 1].to ? b.from : b.to), y - ROW + THICK / 2, x(shape.bars[i - 1].sort === 'step' || b.from === shape.bars[i - 1].to ? b.from : b.to), y - THICK / 2, 'soft', { 'stroke-width': 0.8, 'stroke-dasharray': '1.5 2' });
+        // From where the bar above ends to where a step begins, whichever way it goes.
+        const above = shape.bars[i - 1];
+        if (b.sort === 'step' && above) {
+            const joint = x(b.from === above.to ? b.from : b.to);
+            pen.line(joint, y - ROW + THICK / 2, joint, y - THICK / 2, 'soft', { 'stroke-width': 0.8, 'stroke-dasharray': '1.5 2' });
+        }
         const room = LEFT - 14 - 16;
         pen.text(LEFT - 14, b.note ? y - 1 : y + 4, fitted(b.name, SIZE.label, room), { anchor: 'end', strong: b.sort === 'sum' });
         if (b.note) pen.text(LEFT - 14, y + 11, fitted(b.note, SIZE.small, room), { anchor: 'end', size: SIZE.small, ink: 'soft' });

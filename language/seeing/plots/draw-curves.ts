@@ -1,5 +1,5 @@
 /** Curves in panes one under the other, on one axis across; labels at the ends of lines, in a column that nothing else uses. */
-import { fitted, wrapped, widthOf } from '../text-width.js';
+import { fitted, wrapped, widthOf } from './text-width.js';
 import type { Curves, Line, Pane, Stroke } from './figure.js';
 import { boxOf, dashes, lanes, LINE, meet, round, SIZE, spread, type Box, type Pen } from './pen.js';
 import { scaleOf, type Scale } from './scale.js';
@@ -13,7 +13,7 @@ const PANE = 240;
 /** Above each pane the name of its axis. */
 const HEAD = 22;
 const BETWEEN = 10;
-/** A limit farther away than so many times what moves is told, not drawn. */
+/** A set point farther away than so many times what moves is told, not drawn. What must not be passed is always drawn. */
 const FAR = 2.5;
 
 interface Label {
@@ -76,7 +76,7 @@ function drawPane(pen: Pen, pane: Pane, across: Scale, x: (v: number) => number,
     const data = [...pane.lines.flatMap(l => [...l.y, ...(l.band ?? []).flatMap(b => [b.low, b.high])]), ...(pane.points ?? []).flatMap(p => [p.y, ...(p.yBounds ?? [])])].filter(v => Number.isFinite(v) && (pane.y.scale !== 'log' || v > 0));
     const [least, most] = [Math.min(...data, ...(pane.y.holds ?? [])), Math.max(...data, ...(pane.y.holds ?? []))];
     const reach = FAR * (most - least || Math.abs(most) || 1);
-    const levels = (pane.levels ?? []).filter(l => pane.y.scale === 'log' ? l.y > 0 : l.y > least - reach && l.y < most + reach);
+    const levels = (pane.levels ?? []).filter(l => pane.y.scale === 'log' ? l.y > 0 : l.ink === 'error' || l.y > least - reach && l.y < most + reach);
     const far = (pane.levels ?? []).filter(l => !levels.includes(l)).map(l => ({ ...l, label: `${l.label} (off the scale)` }));
     // A first guess of the height; it grows where the labels need more.
     const wrap = (text: string) => wrapped(text, SIZE.label, COLUMN - LEADER - SAMPLE - 14).slice(0, 3);

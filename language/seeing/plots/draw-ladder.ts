@@ -1,6 +1,6 @@
 /** Rungs on one upright scale, the highest on top; each with its row: what it is, how much, how far above the next below. */
 import { digits } from '../../units/format.js';
-import { fitted } from '../text-width.js';
+import { fitted } from './text-width.js';
 import type { Ladder, Mark, Rung } from './figure.js';
 import { SIZE, type Pen } from './pen.js';
 import { scaleOf } from './scale.js';
@@ -8,7 +8,7 @@ import { scaleOf } from './scale.js';
 const ROW = 21;
 const [SCALE, TABLE] = [62, 150];
 /** Columns: mark, number at its right end, part, what it says, gap at its right end. */
-const AT = { mark: TABLE + 4, number: TABLE + 86, part: TABLE + 98, says: TABLE + 250, gap: 704 } as const;
+const AT = { mark: TABLE + 4, number: TABLE + 74, half: TABLE + 78, part: TABLE + 136, says: TABLE + 274, gap: 704 } as const;
 /** A scale from the least to the most by factors, where they lie so far apart. */
 const BY_FACTORS = 12;
 /** And no deeper than this part of the most. */
@@ -48,6 +48,8 @@ export function drawLadder(pen: Pen, shape: Ladder, top: number, width: number):
         last = y;
     }
     const spare = (bottom - first - rungs.length * ROW) / 2;
+    const onScale = (v: number) => Math.min(bottom, Math.max(first, scale.at(Math.max(v, least))));
+    for (const r of rungs) if (r.low !== undefined && r.high !== undefined) pen.line(SCALE + 4, onScale(r.low), SCALE + 4, onScale(r.high), inkOf(r.sort), { 'stroke-width': 3, 'stroke-opacity': 0.6 });
     for (const [i, r] of rungs.entries()) {
         const y = bottom - spare - (i + 0.5) * ROW;
         const at = scale.at(Math.max(r.at, least));
@@ -55,8 +57,9 @@ export function drawLadder(pen: Pen, shape: Ladder, top: number, width: number):
         pen.way([[SCALE + 8, at], [TABLE - 12, y], [TABLE - 4, y]], 'soft', { 'stroke-width': 0.7, 'stroke-dasharray': r.sort === 'running' ? '1.5 2' : undefined });
         pen.mark(marks[r.sort], AT.mark + 2, y, inkOf(r.sort));
         pen.text(AT.number, y + 4, digits(r.at).replace('-', '−'), { anchor: 'end', strong: true });
+        if (r.low !== undefined && r.high !== undefined) pen.text(AT.half, y + 4, `± ${digits(Math.max(r.high - r.at, r.at - r.low), 2)}`, { size: SIZE.small, ink: 'soft' });
         pen.text(AT.part, y + 4, fitted(r.part, SIZE.label, AT.says - AT.part - 10));
-        pen.text(AT.says, y + 4, fitted(r.says, SIZE.label, AT.gap - AT.says - 90), { ink: 'soft' });
+        pen.text(AT.says, y + 4, fitted(r.says, SIZE.label, AT.gap - AT.says - 84), { ink: 'soft' });
         if (i > 0) pen.text(AT.gap, y + 4, gap(rungs[i - 1].at, r.at), { anchor: 'end', size: SIZE.small, ink: 'soft' });
     }
     pen.line(TABLE, bottom + 6, width - 14, bottom + 6, 'faint');

@@ -2,7 +2,7 @@
 import { caution } from '../../reference/caution.js';
 import type { Palette } from '../palette.js';
 import { picture, type Markup } from '../svg.js';
-import { wrapped } from '../text-width.js';
+import { wrapped } from './text-width.js';
 import { drawBars } from './draw-bars.js';
 import { drawCurves } from './draw-curves.js';
 import { drawLadder } from './draw-ladder.js';

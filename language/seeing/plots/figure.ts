@@ -106,8 +106,10 @@ export interface Rung {
     readonly part: string;
     /** 'trips above', 'opens at', 'rating'. */
     readonly says: string;
-    /** In the unit of the axis. */
+    /** In the unit of the axis, with its bounds where it has some. */
     readonly at: number;
+    readonly low?: number;
+    readonly high?: number;
     readonly sort: 'running' | 'control' | 'trip' | 'relief' | 'limit';
 }
 export interface Ladder {

@@ -9,13 +9,13 @@ const HIGH_SIDE = 0.5e5;
 export const isSoft = (p: SetPoint) => p.soft || p.at < HIGH_SIDE;
 
 export function ladderOf(points: readonly SetPoint[], unit: string): Figure {
-    const rungs = points.map(({ part, says, sort, at }) => ({ part, says, sort, at: inUnit(at, unit) }));
+    const rungs = points.map(({ part, says, sort, at, bounds }) => ({ part, says, sort, at: inUnit(at, unit), low: bounds && inUnit(bounds[0], unit), high: bounds && inUnit(bounds[1], unit) }));
     const top = rungs.at(-1)!;
     return {
         shape: { is: 'ladder', axis: { name: 'pressure above the air outside', unit }, rungs },
         says: `${rungs.length} ${rungs.length === 1 ? 'pressure' : 'pressures'}, up to ${top.part} (${top.says} ${digits(top.at)} ${unit}).${closest(rungs, unit)}`,
-        notes: ['Each pressure is told where its part stands: what bubblers and hoses before it cost comes on top at the stack. What is named a difference or across counts between two sides.'],
-        table: { columns: [{ name: 'part', unit: '' }, { name: 'says', unit: '' }, { name: 'pressure', unit }, { name: 'above the one below', unit }], rows: rungs.map((r, i) => [r.part, r.says, six(r.at), i ? six(r.at - rungs[i - 1].at) : undefined]) },
+        notes: ['Each pressure is told where its part stands: what bubblers and hoses before it cost comes on top at the stack. What is named a difference or across counts between two sides. Gaps are between the middles; a bar along the scale is a ±.'],
+        table: { columns: [{ name: 'part', unit: '' }, { name: 'says', unit: '' }, { name: 'pressure', unit }, { name: 'low', unit }, { name: 'high', unit }, { name: 'above the one below', unit }], rows: rungs.map((r, i) => [r.part, r.says, six(r.at), six(r.low ?? NaN), six(r.high ?? NaN), i ? six(r.at - rungs[i - 1].at) : undefined]) },
     };
 }
 /** The closest two of different parts, one of which runs and the other of which acts or bears: in a sentence. */

@@ -1,7 +1,7 @@
 /** What all figures are drawn with: text of few sizes, labels that make room for each other, marks and dashes that stand for colours. */
 import type { Palette } from '../palette.js';
 import { el, type Attributes, type Markup } from '../svg.js';
-import { widthOf } from '../text-width.js';
+import { widthOf } from './text-width.js';
 import type { Ink, Mark, Stroke } from './figure.js';
 
 export const SIZE = { title: 15, label: 11.5, small: 10 } as const;

@@ -8,6 +8,9 @@ export interface Scale {
     readonly low: number;
     readonly high: number;
 }
+/** Less than this is 0, and a range of less than this share of its numbers is one number. */
+const NOTHING = 1e-100;
+const FLAT = 1e-9;
 /** Hours between the ticks of a clock, one of them. */
 const CLOCK_STEPS = [1 / 12, 1 / 6, 1 / 4, 1 / 2, 1, 2, 3, 4, 6, 12, 24, 48, 96, 168];
 
@@ -24,7 +27,9 @@ export function scaleOf(axis: Axis, values: readonly number[], from: number, to:
         const at = (v: number) => from + (to - from) * (Math.log(v) - Math.log(low)) / (Math.log(high) - Math.log(low));
         return { at, low, high, ticks: logTicks(low, high).map(v => ({ at: v, label: number(v) })) };
     }
-    if (!(low < high)) [low, high] = low === 0 ? [0, 1] : [low - Math.abs(low) * 0.1, high + Math.abs(high) * 0.1];
+    const size = Math.max(Math.abs(low), Math.abs(high));
+    if (size < NOTHING) [low, high] = [0, 1];
+    else if (!(high - low > FLAT * size)) [low, high] = [low - 0.1 * size, high + 0.1 * size];
     const at = (v: number) => from + (to - from) * (v - low) / (high - low);
     if (axis.scale === 'counted') {
         const [first, last] = [low, high];

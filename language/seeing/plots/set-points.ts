@@ -9,6 +9,8 @@ export interface SetPoint extends Pick<Rung, 'part' | 'says' | 'sort'> {
     readonly senses?: string;
     /** SI, on the scale that it is written on. */
     readonly at: number;
+    /** Its bounds, by the ± of the text or of what is worked out. */
+    readonly bounds?: readonly [number, number];
     /** It stands where heads of liquid do, however much it bears. */
     readonly soft?: boolean;
 }
@@ -27,11 +29,13 @@ export function sensedPoints(workings: Workings): SetPoint[] {
         for (const [property, verb, sort] of acts) {
             if (!v.part.kind.properties[property]) continue;
             const at = v.maybe(`${property}.value`);
-            if (at === at) out.push({ part: v.name, says: `${verb} ${v.word(`${property}.side`) ?? 'at'}`, sort, senses, at });
+            if (at === at) out.push({ part: v.name, says: `${verb} ${v.word(`${property}.side`) ?? 'at'}`, sort, senses, at, bounds: within(v.bounds(`${property}.value`)) });
         }
     }
     return out;
 }
+
+const within = ({ low, high }: { readonly low: number; readonly high: number }): readonly [number, number] | undefined => (low < high ? [low, high] : undefined);
 
 /** Pressures that are told of a part and are no place on a scale: what is lost in it at a flow, what a test began with. */
 const noPlace = new Set(['drop', 'range', 'water', 'steel', 'air-pressure', 'use-pressure']);
@@ -60,11 +64,11 @@ export function pressurePoints(workings: Workings): SetPoint[] {
             const fact = [...v.given(property.name).facts.values()].find(f => f.amount?.dimension === pressure);
             if (!fact || fact.number !== fact.number) continue;
             const [says, sort] = stands[`${kind.name} ${property.name}`] ?? [property.name.replace(/-/g, ' '), 'limit'];
-            out.push({ part: v.name, says: v.says(property.name) === 'assumed' ? `${says} (assumed)` : says, sort, at: fact.number, soft: soft.has(kind.name) });
+            out.push({ part: v.name, says: v.says(property.name) === 'assumed' ? `${says} (assumed)` : says, sort, at: fact.number, bounds: within(fact), soft: soft.has(kind.name) });
         }
         for (const [of, quantity, says, sort] of worked) {
-            const at = of === kind.name ? v.maybeQ(quantity) : NaN;
-            if (Number.isFinite(at)) out.push({ part: v.name, says, sort, at, soft: soft.has(of) });
+            const result = of === kind.name ? v.result(quantity) : undefined;
+            if (result && Number.isFinite(result.value)) out.push({ part: v.name, says, sort, at: result.value, bounds: within(result), soft: soft.has(of) });
         }
     }
     return out.sort((a, b) => a.at - b.at);

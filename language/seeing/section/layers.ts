@@ -48,6 +48,8 @@ export interface Section {
     readonly parted: boolean;
     readonly pieces: readonly Piece[];
     readonly steps: readonly Step[];
+    /** What would hurt if it were built like that. */
+    readonly warnings: readonly string[];
     readonly notes: readonly string[];
 }
 
@@ -73,6 +75,7 @@ export function sectionOf({ workings }: Analysis): Section | string {
 }
 const inMiddle = (stack: View) => stack.word('feed') === 'middle' || stack.word('plus-end') === 'middle';
 function built(stack: View, separator: View | undefined, cells: number, groups: number, windowHeight: number): Section {
+    const warnings: string[] = [];
     const notes: string[] = [];
     if (separator?.part.implied) notes.push('No separator is described: one is taken for granted. Say separator: none in the stack if there is none.');
     const size = stack.sizes('plate.size');
@@ -95,7 +98,7 @@ function built(stack: View, separator: View | undefined, cells: number, groups: 
     if (!size) notes.push(`The size of a plate is not told: drawn ${show(USUAL.rim, 'mm')} higher than the window at top and bottom.`);
     else if (size[1] < windowHeight) notes.push('The text makes the window higher than the plate: the plate is drawn as high as the window.');
 
-    const poles = polesOf(stack, notes);
+    const poles = polesOf(stack, notes, warnings);
     const layers: Layer[] = [{ sort: 'board', thickness: board, group: 0, cell: 0 }, { sort: 'plate', thickness: plate, pole: poles[0], group: 0, cell: 0 }];
     for (let group = 0; group < poles.length - 1; group++) {
         const [near, far] = madeFrom(poles[group]);
@@ -106,16 +109,16 @@ function built(stack: View, separator: View | undefined, cells: number, groups: 
         }
     }
     layers.push({ sort: 'board', thickness: board, group: poles.length - 2, cell: cells });
-    if (!separator) notes.unshift('There is no separator: both gases share the room between the plates, and what comes out can burn by itself.');
+    if (!separator) warnings.push('There is no separator: both gases share the room between the plates, and what comes out can burn by itself.');
     return {
-        stack: stack.name, cells, groups, layers, plateHeight, windowHeight, poles, parted: !!separator, notes,
+        stack: stack.name, cells, groups, layers, plateHeight, windowHeight, poles, parted: !!separator, warnings, notes,
         pieces: piecesOf(stack, separator, cells * groups, poles.length > 2 ? 1 : groups, { plate, gap, sheet, board }), steps: stepsOf(stack, separator, cells, poles),
     };
 }
 /** What is made next to a pole, and on the other side of the sheet: oxygen at plus, hydrogen at minus. */
 const madeFrom = (pole: Pole): readonly [Gas, Gas] => (pole === 'plus' ? ['oxygen', 'hydrogen'] : ['hydrogen', 'oxygen']);
-/** From left to right; adds to the notes what is taken for granted, and what contradicts itself. */
-function polesOf(stack: View, notes: string[]): readonly Pole[] {
+/** From left to right; adds to the notes what is taken for granted, and to the warnings what contradicts itself. */
+function polesOf(stack: View, notes: string[], warnings: string[]): readonly Pole[] {
     const end = stack.word('plus-end');
     if (inMiddle(stack)) {
         if (!end) notes.push('Whether the plate in the middle is plus or minus is not told: drawn as plus.');
@@ -124,7 +127,7 @@ function polesOf(stack: View, notes: string[]): readonly Pole[] {
     if (!end) notes.push('Which end is plus is not told: drawn at the left.');
     const half = stack.word('hydrogen-half');
     const made = end === 'right' ? 'left' : 'right';
-    if (half && end && half !== made) notes.unshift(`The text leads the hydrogen channel into the ${half} half of every cell, but with plus at the ${end} hydrogen is made in the ${made} one: each gas would go into the channel of the other. Drawn by the polarity.`);
+    if (half && end && half !== made) warnings.push(`The text leads the hydrogen channel into the ${half} half of every cell, but with plus at the ${end} hydrogen is made in the ${made} one: each gas would go into the channel of the other. Drawn by the polarity.`);
     return end === 'right' ? ['minus', 'plus'] : ['plus', 'minus'];
 }
 const words = (...of: readonly (string | undefined)[]) => of.filter(Boolean).join(', ');
@@ -144,7 +147,7 @@ function piecesOf(stack: View, separator: View | undefined, cells: number, group
 /** In the order in which they are laid, the left end first, lying. */
 function stepsOf(stack: View, separator: View | undefined, cells: number, poles: readonly Pole[]): Step[] {
     const key = stack.word('frame-key');
-    const keyed = key && key !== 'none' ? `; its ${key} shows which way` : '; nothing keeps it from being turned: mark it';
+    const keyed = key === 'none' ? '; nothing keeps it from being turned: mark it' : key ? `; its ${key} shows which way` : '; no key is told: mark which way it goes';
     const rods = stack.maybe('tie-rods.count');
     const torque = stack.maybe('tie-rods.torque');
     const [first] = madeFrom(poles[0]);

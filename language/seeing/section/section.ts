@@ -4,7 +4,7 @@ import type { Palette } from '../palette.js';
 import { LINE, Pen, SIZE, spread } from '../plots/pen.js';
 import type { Table } from '../plots/figure.js';
 import { picture, type Markup } from '../svg.js';
-import { fitted, wrapped } from '../text-width.js';
+import { fitted, wrapped } from '../plots/text-width.js';
 import type { Layer, Section } from './layers.js';
 
 const WIDTH = 720;
@@ -39,9 +39,16 @@ export function sectionPicture(s: Section, palette: Palette, id = 'section'): Ma
     const title = `Section of ${s.stack}`;
     pen.text(14, 24, fitted(title, SIZE.title, WIDTH - 28), { size: SIZE.title, strong: true });
     pen.text(14, 42, fitted(countOf(s), SIZE.label, WIDTH - 28), { ink: 'soft' });
+    let top = 106;
+    for (const warning of s.warnings) {
+        for (const line of wrapped(warning, SIZE.label, WIDTH - 28)) {
+            pen.text(14, top - 46, line, { ink: 'error', strong: true });
+            top += LINE + 1;
+        }
+    }
+    if (s.warnings.length) top += 6;
     const { placed, along, thickened } = place(s);
     const up = Math.min(along, TALL / (1000 * s.plateHeight));
-    const top = 106;
     const high = up * 1000 * s.plateHeight;
     const bottom = top + high;
     const window = { top: top + (high - up * 1000 * s.windowHeight) / 2, bottom: bottom - (high - up * 1000 * s.windowHeight) / 2 };
@@ -92,7 +99,7 @@ export function sectionPicture(s: Section, palette: Palette, id = 'section'): Ma
     const height = Math.ceil(y + 4);
     const paper = new Pen(palette);
     paper.add('rect', { width: WIDTH, height, fill: palette.paper });
-    return picture(id, WIDTH, height, title, `${countOf(s)} ${s.steps.map((t, i) => `${i + 1}: ${t.what}, ${t.up}`).join('. ')}. ${notes.join(' ')}`, ...paper.made, ...pen.made);
+    return picture(id, WIDTH, height, title, `${countOf(s)} ${s.steps.map((t, i) => `${i + 1}: ${t.what}, ${t.up}`).join('. ')}. ${[...s.warnings, ...notes].join(' ')}`, ...paper.made, ...pen.made);
 }
 
 function countOf(s: Section): string {
@@ -174,7 +181,8 @@ function drawLayer(pen: Pen, { layer, x, wide }: Placed, s: Section, { top, bott
             pen.add('rect', { ...box, fill: palette.wash });
             // Frame above and below the window; lye and gas between.
             for (const [a, b] of [[top, window.top], [window.bottom, bottom]]) if (b > a) pen.add('rect', { x: x + 0.4, y: a, width: Math.max(0.4, wide - 0.8), height: b - a, fill: palette.paper, stroke: palette.soft, 'stroke-width': 0.9 });
-            bubbles(pen, layer.gas!, x, wide, window);
+            // Without a sheet both gases are on both sides.
+            for (const gas of s.parted ? [layer.gas!] : ['hydrogen', 'oxygen'] as const) bubbles(pen, gas, x, wide, window);
         }
     }
 }

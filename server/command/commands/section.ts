@@ -22,7 +22,7 @@ const section: Command = {
         const steps = stepsTable(found);
         const s = styles(around.colour);
         if (options.out !== undefined) await writePicture(options, palette => sectionPicture(found, palette).text, () => csvOf(steps), around);
-        else around.out([...found.pieces.map(p => `${String(p.many).padStart(4)}  ${p.what}  ${s.quiet(p.size)}`), '', ...tableLines(steps, s), '', ...found.notes.map(n => s.quiet(n)), s.quiet(caution), ''].join('\n'));
+        else around.out([...found.warnings.map(w => s.error(w)), ...found.pieces.map(p => `${String(p.many).padStart(4)}  ${p.what}  ${s.quiet(p.size)}`), '', ...tableLines(steps, s), '', ...found.notes.map(n => s.quiet(n)), s.quiet(caution), ''].join('\n'));
         return 0;
     },
 };

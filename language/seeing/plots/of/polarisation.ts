@@ -1,12 +1,13 @@
 import { ownCurve, takesAt, tunedMake } from '../../../quantities/operating-point.js';
 import { voltsAt } from '../../../quantities/source.js';
 import { show } from '../../../units/format.js';
-import { bounds, restsOn, six, spaced, told, worked } from '../ask.js';
+import { bounds, isLong, restsOn, six, spaced, told, worked } from '../ask.js';
 import { definePlot } from '../define.js';
 import type { Line, Point } from '../figure.js';
 
-/** Currents at which the curve is worked out: closer where it bends. */
+/** Currents at which the curve is worked out: closer where it bends, and fewer where each costs a long stack. */
 const CURRENTS = 16;
+const FEW = 7;
 /** How far beyond the largest current that is known of the rig the curve goes. */
 const BEYOND = 1.2;
 /** A/m², what a curve goes up to where no current is known. Own choice. */
@@ -28,7 +29,7 @@ export default definePlot({
         const own = (ownCurve(stack) ?? []).map(c => ({ name: 'own curve', volts: c.volts, amps: c.current, kelvin: c.temperature }));
         const known = [p.current, ...[...readings, ...own].map(r => r.amps), Number.isFinite(source.limit) && source.limit < 3 * p.current ? source.limit : 0];
         const most = BEYOND * (Math.max(...known) > 0 ? Math.max(...known) : Math.min(USUAL_DENSITY * make.area * make.groups, Number.isFinite(source.limit) ? source.limit : Infinity));
-        const grid = spaced(0.18, 1, CURRENTS).map(s => s * s * most);
+        const grid = spaced(0.18, 1, isLong(make) ? FEW : CURRENTS).map(s => s * s * most);
         // The current of the rig is one of them, so that the curve goes through its point.
         const currents = (meets ? [...grid.filter(i => Math.abs(i - p.current) > 0.02 * most), p.current] : grid).sort((a, b) => a - b);
         const volts = currents.map(i => takesAt(make, p.temperature, i)?.voltage ?? NaN);

@@ -2,12 +2,14 @@ import { lowLoad, takesAt, tunedMake } from '../../../quantities/operating-point
 import { impuritiesAt } from '../../../quantities/of/yield.js';
 import type { View } from '../../../quantities/view.js';
 import { show } from '../../../units/format.js';
-import { inUnit, lacking, restsOn, running, six, spaced, told } from '../ask.js';
+import { inUnit, isLong, lacking, restsOn, running, six, spaced, told } from '../ask.js';
 import { definePlot } from '../define.js';
 import { sensedPoints } from '../set-points.js';
 import type { Level, Line } from '../figure.js';
 
+/** Currents that are looked at, and fewer where each costs a long stack. */
 const LOADS = 9;
+const FEW = 5;
 /** Part of the working current from which, and up to which it is looked at. */
 const [LEAST, MOST] = [0.15, 1.15];
 /** Volume fraction: what can burn in the other gas, and the customary trip of hydrogen in oxygen [from memory]. */
@@ -24,7 +26,7 @@ export default definePlot({
         const { stack, make, p } = w;
         if (!(stack.q('hydrogen-in-oxygen') > 0)) return lacking(stack, 'hydrogen-in-oxygen');
         const low = stack.model(lowLoad);
-        const currents = [...spaced(LEAST * p.current, MOST * p.current, LOADS), p.current, ...(low && low.current < p.current ? [low.current] : [])].sort((a, b) => a - b);
+        const currents = [...spaced(LEAST * p.current, MOST * p.current, isLong(make) ? FEW : LOADS), p.current, ...(low && low.current < p.current ? [low.current] : [])].sort((a, b) => a - b);
         const read = (q: View | undefined) => {
             const made = q?.model(tunedMake);
             const all = currents.map(i => (q ? impuritiesAt(q, i === p.current && made === make ? p : takesAt(made, p.temperature, i)) : { hydrogenInOxygen: NaN, oxygenInHydrogen: NaN }));

@@ -13,6 +13,8 @@ const KNOTS = 8;
 const STEPS = 40;
 /** Part of the way that is followed: the rest takes for ever. */
 const FOLLOWED = 0.98;
+/** Of which one says that it is warm. */
+const NEARLY = 0.9;
 
 export default definePlot({
     name: 'warming', order: 5, title: 'How soon it gets warm',
@@ -47,13 +49,16 @@ export default definePlot({
             }
             return { ...r, rest, hours, kelvin };
         });
+        // By the curve itself: the rig's own time is that of a straight law, and heat grows or shrinks with warmth.
+        const usual = ways.find(v => v.room === p.room)!;
+        const nearly = usual.kelvin.findIndex(k => k - p.room >= NEARLY * (usual.rest.temperature - p.room));
         const lines: Line[] = ways.map(v => ({
             name: v.name, label: `${v.name}: ${v.rest.runsAway ? 'does not come to rest' : `rests at ${show(v.rest.temperature, '°C')}`}`, x: v.hours, y: v.kelvin.map(k => inUnit(k, '°C')), stroke: v.stroke, ink: v.ink,
         }));
         return {
             shape: { is: 'curves', x: { name: 'time since the start', unit: 'h', holds: [0] }, panes: [{ y: { name: 'lye', unit: '°C' }, lines, levels: temperatureLevels(stack, sensedPoints(asked.workings)), height: 280 }] },
-            says: `In a room of ${show(p.room, '°C')} it rests at ${told(stack, 'temperature')}, within a tenth of that after ${duration(stack.q('warm-up-time'))}; on the hottest day at ${told(stack, 'steady-temperature')}.`,
-            notes: ['Followed to within a fiftieth of the whole warming. The heat capacity is good to ± 40 % unless it is stated: so is the time.', ...(stack.says('temperature') === 'stated' ? ['The text states a temperature of the stack; here it is left to settle.'] : [])],
+            says: `In a room of ${show(p.room, '°C')} it rests at ${told(stack, 'temperature')}, within a tenth of that after ${duration(3600 * (usual.hours[nearly] ?? NaN))}; on the hottest day at ${told(stack, 'steady-temperature')}.`,
+            notes: ['Followed to within a fiftieth of the whole warming. The heat capacity is good to ± 40 % unless it is stated: so is the time.', `stack.warm-up-time, ${duration(stack.q('warm-up-time'))}, takes heat and loss as straight; here they are worked out on the way.`, ...(stack.says('temperature') === 'stated' ? ['The text states a temperature of the stack; here it is left to settle.'] : [])],
             table: { columns: [{ name: 'day', unit: '' }, { name: 'time', unit: 'h' }, { name: 'lye', unit: '°C' }], rows: ways.flatMap(v => v.hours.map((h, i) => [v.name, six(h), six(inUnit(v.kelvin[i], '°C'))])) },
         };
     },
