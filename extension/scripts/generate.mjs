@@ -43,6 +43,7 @@ list(at('language/seeing/plots/of'), at('language/seeing/plots/plots.generated.t
 list(at('server/editor/features'), at('server/editor/features.generated.ts'), 'allFeatures', 'Feature', './feature.js');
 list(at('server/command/commands'), at('server/command/commands.generated.ts'), 'allCommands', 'Command', './command.js');
 list(at('language/seeing/papers/of'), at('language/seeing/papers/papers.generated.ts'), 'allPapers', 'Paper', './paper.js');
+list(at('language/seeing/report/of'), at('language/seeing/report/sections.generated.ts'), 'everySection', 'SectionOf', './define.js');
 
 // Rule pages and the shipped libraries as text, so that they can be read offline and in a browser.
 const texts = (dir, ext, out, name) => {

@@ -1,7 +1,7 @@
 /** The words of the language that are no part, property or quantity, each with what it does. */
 import { stages, type Stage } from '../rig/rig.js';
 
-const stageMeanings: Readonly<Record<Stage, string>> = {
+export const stageMeanings: Readonly<Record<Stage, string>> = {
     idea: 'Nothing exists yet. What is not said is assumed openly, and only the next decisions are asked for.',
     drawn: 'The rig is on paper. Dimensions and safeguards are asked for; tests and records are kept in one list of things to do before first gas.',
     built: 'It stands, without gas so far. Every safeguard, every test and what the controls do when they fail must be said.',

@@ -22,6 +22,13 @@ export interface QuantityRow {
     /** Of what is worked out: what its ± comes from, most first, with its share of the variance. */
     readonly openBy?: readonly { readonly name: string; readonly told: string; readonly share: number }[];
 }
+/** Shown by themselves although no line of the text carries them. */
+export const keyNumbers: ReadonlySet<string> = new Set([
+    'power', 'plug-energy-per-volume', 'efficiency-hhv', 'efficiency-lhv', 'faraday-efficiency', 'water-use', 'heat', 'time-constant',
+    'starts-per-hour', 'usable-gas', 'gas-cost', 'discharge-temperature-hot',
+]);
+/** What `show` and the report tell of a rig, if it is known. */
+export const isKeyNumber = ({ quantity }: Result): boolean => quantity.shownAt !== undefined || keyNumbers.has(quantity.name);
 export interface AssumptionRow {
     readonly name: string;
     /** As it would be written into the text: '2.5 mm'. */

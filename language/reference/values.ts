@@ -43,17 +43,21 @@ export function showResult(result: Result, figures = 3): string {
 }
 /** Half width of the bounds, in the unit shown: `± 0.16 V`; empty if there is none to speak of. */
 export function showSpread(result: Result): string {
-    const unit = unitOf(unitOfResult(result));
-    if (result.value !== result.value) return '';
-    const up = result.high - result.value;
-    const down = result.value - result.low;
-    if (!(Math.max(up, down) > 1e-9 * Math.abs(result.value))) return '';
+    return showBounds(result, unitOfResult(result));
+}
+/** The same of any number with bounds. */
+export function showBounds({ value, low, high }: Pick<Result, 'value' | 'low' | 'high'>, unitText: string): string {
+    const unit = unitOf(unitText);
+    if (value !== value) return '';
+    const up = high - value;
+    const down = value - low;
+    if (!(Math.max(up, down) > 1e-9 * Math.abs(value))) return '';
     const f = unit?.factor ?? 1;
     if (Math.abs(up - down) <= NEARLY_EVEN * Math.max(up, down)) return `± ${digits(Math.max(up, down) / f, 2)}`;
     // As many places as tell the width of the bounds by two figures.
     const places = Math.max(0, Math.min(6, 1 - Math.floor(Math.log10((up + down) / f))));
     const at = (si: number) => (Number.isFinite(si) ? String(Number((unit ? fromSi(si, unit) : si).toFixed(places))) : digits(si));
-    return `(${at(result.low)} to ${at(result.high)})`;
+    return `(${at(low)} to ${at(high)})`;
 }
 /** The wider of its bounds as one ±, where there is little room: `± 0.16`; both where it is wider than the number itself. */
 export function showHalf(result: Result): string {

@@ -1,6 +1,6 @@
 /** The numbers of a rig as lines of a terminal: by part, points under each other, units and bounds beside them. */
 import type { Result, Workings } from '../../language/quantities/workings.js';
-import { assumptionRows, resultsOf } from '../../language/reference/quantities.js';
+import { assumptionRows, isKeyNumber, resultsOf } from '../../language/reference/quantities.js';
 import { showResult, showSpread } from '../../language/reference/values.js';
 import { nearPlace, nearText, type Near } from '../../language/rules/near.js';
 import type { Styles } from './style.js';
@@ -9,19 +9,13 @@ import { caution, many } from './words.js';
 const NAME_COLUMN = 28;
 const MOST_TO_SAY = 3;
 
-/** Shown by themselves although no line of the text carries them. */
-export const keyNumbers: ReadonlySet<string> = new Set([
-    'power', 'plug-energy-per-volume', 'efficiency-hhv', 'efficiency-lhv', 'faraday-efficiency', 'water-use', 'heat', 'time-constant',
-    'starts-per-hour', 'usable-gas', 'gas-cost', 'discharge-temperature-hot',
-]);
-const isKey = ({ quantity }: Result) => quantity.shownAt !== undefined || keyNumbers.has(quantity.name);
 const isKnown = (r: Result) => r.value === r.value;
 
 /** @param all every quantity, the unknown ones too */
 export function numbersText(workings: Workings, near: readonly Near[], all: boolean, s: Styles): string {
     const { rig } = workings;
     const results = resultsOf(workings);
-    const shown = results.filter(r => all || (isKnown(r) && isKey(r)));
+    const shown = results.filter(r => all || (isKnown(r) && isKeyNumber(r)));
     const rows = shown.map(result => {
         const [number, ...unit] = isKnown(result) ? showResult(result).split(' ') : ['-'];
         const [whole, fraction] = number.split(/(?=\.)/);

@@ -9,7 +9,6 @@ export interface OneRig {
     readonly analysis: Analysis;
     readonly today: string;
     readonly raises: (fix: Fix) => Finding[];
-    readonly textOf: (file: string) => string | undefined;
     /** Findings of this rig for the forms of a report. */
     readonly report: (findings: readonly Finding[]) => Report;
 }
@@ -28,7 +27,7 @@ export function one(args: readonly string[], on: Given['options'][string], aroun
     if (rig.pages[0].sort !== 'rig') {
         throw new CannotDo(`${args[0]} is no rig of its own: ${rig.isLibrary ? 'it is a library' : 'its first line is not rig "Title"'}.`);
     }
-    return { analysis, today, textOf, raises: fix => new Trials().raisedBy(fix, analysis, textOf, { today }), report: findings => reportOf({ ...checked, analyses: [{ ...analysis, findings }] }, around.cwd) };
+    return { analysis, today, raises: fix => new Trials().raisedBy(fix, analysis, textOf, { today }), report: findings => reportOf({ ...checked, analyses: [{ ...analysis, findings }] }, around.cwd) };
 }
 /** A question that makes no sense is told in one line. */
 export function tryOrSay<T>(run: () => T): T {

@@ -8,7 +8,7 @@ export const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
 /** Whether there is a browser to drive. */
 export const hasBrowser = existsSync(browserPath);
 
-const browserFlags = [
+export const browserFlags = [
     '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync',
 ];
 /** The webview's own service worker answers these out of the editor's files; they never leave the machine. */

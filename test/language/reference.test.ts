@@ -5,7 +5,7 @@ import { allQuantities } from '../../language/quantities/index.js';
 import { explain, explainable, nearestExplainable } from '../../language/reference/explain.js';
 import { handbook } from '../../language/reference/handbook.js';
 import { exampleOf } from '../../language/reference/property-text.js';
-import { assumptionRows, quantityRows, resultsOf } from '../../language/reference/quantities.js';
+import { assumptionRows, keyNumbers, quantityRows, resultsOf } from '../../language/reference/quantities.js';
 import { templates } from '../../language/reference/templates.js';
 import { workingOf, workingText } from '../../language/reference/working.js';
 import { formatText } from '../../language/rig/format.js';
@@ -14,7 +14,6 @@ import { unitOf } from '../../language/units/unit.js';
 import { match } from '../../language/values/match.js';
 import { parseValue } from '../../language/values/parse-value.js';
 import { kinds } from '../../language/vocabulary/index.js';
-import { keyNumbers } from '../../server/command/numbers-text.js';
 
 const today = '2026-06-15';
 

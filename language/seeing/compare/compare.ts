@@ -136,7 +136,7 @@ export function comparisonReport(c: Comparison, names: readonly [before: string,
     const finding = (f: Finding) => `${f.severity}: ${f.message} (${f.rule})`;
     const errors = c.come.filter(f => f.severity === 'error').length;
     return {
-        title: `${c.after || 'A rig'}: what the change does`, subtitle: `${names[0]} against ${names[1]}. ${errors ? `${errors} new ${errors === 1 ? 'error' : 'errors'}.` : 'No new error.'} ${c.gone.length} findings gone, ${c.come.length} new.`, caution,
+        title: `${c.after || 'A rig'}: what the change does`, subtitle: [`${names[0]} against ${names[1]}. ${errors ? `${errors} new ${errors === 1 ? 'error' : 'errors'}.` : 'No new error.'} ${c.gone.length} findings gone, ${c.come.length} new.`], caution,
         sections: [
             { name: 'findings', title: 'Findings', lead: 'What came with the change, what went, and what is now nearer to a limit.', blocks: [
                 ...(c.come.length ? [words('New:'), { is: 'list' as const, items: c.come.map(finding) }] : [words('None is new.')]),

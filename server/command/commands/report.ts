@@ -15,13 +15,14 @@ const report: Command = {
         output: { type: 'string', short: 'o', takes: 'FILE', doc: 'where to, .html, .md or .pdf; Markdown on the terminal if left out' },
         'with-storage': { type: 'boolean', doc: 'tells of the store and what fills it as well; left out otherwise, but for what can fail there' },
         'no-faults': { type: 'boolean', doc: 'breaks nothing, which takes a second or two' },
+        size: { type: 'string', takes: 'SIZE', default: 'a4', choices: ['a4', 'letter'], doc: 'size of the sheets of a PDF' },
         browser: { type: 'string', takes: 'PATH', doc: 'browser that makes the PDF; one in the usual places if left out' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
     },
     examples: ['rigwright report shed.rig -o shed.html', 'rigwright report shed.rig -o shed.pdf --with-storage'],
     async run({ options, args }, around) {
-        const { analysis, today, textOf } = one(args, options.on, around, 'report');
-        const made = reportOf(analysis, { today, textOf, withStorage: !!options['with-storage'], faults: !options['no-faults'] });
+        const { analysis, today } = one(args, options.on, around, 'report');
+        const made = reportOf(analysis, { today, withStorage: !!options['with-storage'], faults: !options['no-faults'], clock: () => performance.now() });
         if (typeof options.output !== 'string') {
             around.out(asMarkdown(made));
             return 0;
@@ -30,7 +31,7 @@ const report: Command = {
         switch (path.extname(file).toLowerCase()) {
             case '.html': writeFileSync(file, asHtml(made)); break;
             case '.md': writeFileSync(file, asMarkdown(made)); break;
-            case '.pdf': writeFileSync(file, await pdfOf(asHtml(made), browserAt(typeof options.browser === 'string' ? options.browser : undefined))); break;
+            case '.pdf': writeFileSync(file, await pdfOf(asHtml(made, options.size === 'letter' ? 'letter' : 'a4'), browserAt(typeof options.browser === 'string' ? options.browser : undefined))); break;
             default: throw new CannotDo('A report is written as .html, .md or .pdf.');
         }
         return 0;

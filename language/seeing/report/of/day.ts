@@ -1,0 +1,46 @@
+/** The rig by the clock, on a usual day and through each scenario of the text. */
+import type { Workings } from '../../../quantities/workings.js';
+import { clockOf, happenedText, heldText, totalsOf, worthTelling } from '../../../reference/run-text.js';
+import { expectationsOf, holdAgainst } from '../../../run/expectations.js';
+import { CannotRun, run, type RunResult } from '../../../run/run.js';
+import { readScenario, usualDay, type Scenario } from '../../../run/scenario.js';
+import { duration, show } from '../../../units/format.js';
+import { cut, defineSection, heading, list, table, words, type Asked } from '../define.js';
+import type { Block } from '../page.js';
+
+const MOST_EVENTS = 24;
+const MOST_SCENARIOS = 3;
+
+export default defineSection({
+    name: 'day', title: 'By the clock', order: 120, page: 'own', lead: 'What happens when, with nothing broken: on a usual day, switched on at eight and left through a day and a night, and as the description has it.',
+    make: a => {
+        const { workings } = a;
+        const told = workings.livePartsOf('scenario');
+        const scenarios: Scenario[] = [usualDay(workings), ...told.slice(0, MOST_SCENARIOS).map(v => readScenario(workings, v))];
+        return [...scenarios.flatMap(s => followed(a, s)), ...cut(told, MOST_SCENARIOS, left => `${left} more scenarios of the description were not followed here: rigwright run does.`).rest];
+    },
+});
+function followed(a: Asked, scenario: Scenario): Block[] {
+    const { workings } = a;
+    const { starts, name, weather, lasts } = scenario;
+    const title = heading(`${name ?? 'A usual day'}: from ${clockOf(starts, 0).slice(0, 5)}, ${show(weather(0), '°C')} at the start, ${duration(lasts)}`);
+    try {
+        const r = run(workings, scenario);
+        const events = cut(r.events.filter(worthTelling).filter(e => e.sort === 'hazard' || !e.parts.some(p => a.hidden.has(p))), MOST_EVENTS, left => `And ${left} more of the kind: rigwright run tells them all.`);
+        const totals = totalsOf(r, workings).filter(t => !a.hidden.has(t.name.split('.')[0]));
+        return [
+            title,
+            ...(r.ended.early ? [words(`It ends after ${duration(r.ended.t)}: ${r.ended.early}.`, 'strong')] : []),
+            ...(events.shown.length ? table(['when', 'what happens'], events.shown.map(e => [clockOf(starts, e.t), `${e.sort === 'hazard' ? 'Hazard: ' : ''}${happenedText(e)}`])) : [words('Nothing happens that is worth a line.')]), ...events.rest,
+            ...table([`after ${duration(r.ended.t)}`, 'value'], totals.map(t => [t.name.replaceAll('.', ': ').replaceAll('-', ' '), t.value]), [1]),
+            ...expected(workings, r),
+        ];
+    } catch (e) {
+        if (e instanceof CannotRun) return [title, words(`It cannot be run through: ${e.message}`)];
+        throw e;
+    }
+}
+function expected(workings: Workings, r: RunResult): Block[] {
+    const held = expectationsOf(workings, r.scenario.name).map(e => holdAgainst(workings, r, e));
+    return held.length ? [words('What the description expects of it:', 'strong'), ...list(held.map(h => heldText(h, r.scenario.starts)))] : [];
+}
