@@ -41,6 +41,9 @@ export const leaks = new Set(['leaks', 'left open']);
 /** m³/s through a loose joint. @param drop  Pa, above 0 @param density  kg/m³ of what passes */
 export const leakFlow = (drop: number, density: number) => smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, drop, density);
 
+/** Pa at which a loose joint passes so many m³/s. */
+export const leakDrop = (flow: number, density: number) => density / 2 * (flow / (SHARP * Math.PI / 4 * LEAK ** 2)) ** 2;
+
 /** Whether anything has failed so. Asked at each moment of a run, where nearly always nothing has. */
 export function anyFails(c: ControlState, what: string): boolean {
     for (const failure of c.failed.values()) if (failure === what) return true;

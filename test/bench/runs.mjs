@@ -1,7 +1,7 @@
 // node test/bench/runs.mjs: a day of the complete example, all its single faults, guards and hidden failures, and the stepper beside an integrator of a
 // general library (odex) that looks for each event by halving, on the same equations to the same closeness. Never a test:
 // figures hang on the machine, so compare the columns of one run. Puts its own key into test/bench/results.json.
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -34,13 +34,13 @@ const timed = (times, work) => {
     return { ms: Math.round(median(all) * 100) / 100, result };
 };
 /** Read afresh, so that no runs are kept. */
-const read = () => new Analyst(file => {
+const read = (name = 'jeweller-torch-store.rig') => new Analyst(file => {
     try {
         return readFileSync(file, 'utf8');
     } catch {
         return undefined;
     }
-}).analyse(path.join(root, 'examples/jeweller-torch-store.rig'), { today: '2026-06-15' });
+}).analyse(path.join(root, 'examples', name), { today: '2026-06-15' });
 const { workings } = read();
 const fill = timed(30, () => run(workings, usualDay(workings, 8 * 3600)));
 const day = timed(30, () => run(workings, usualDay(workings, 24 * 3600)));
@@ -62,6 +62,14 @@ const faults = [1, 2, 3].map(() => {
         if (step.value.found) single = now - begun;
     }
 });
+/** ms for the single failures of every example: one that chatters shows here. */
+const examples = Object.fromEntries(readdirSync(path.join(root, 'examples')).filter(f => f.endsWith('.rig') && !/^library/m.test(readFileSync(path.join(root, 'examples', f), 'utf8'))).map(name => [name.replace('.rig', ''), timed(3, () => {
+    for (const runs = faultRuns(read(name).workings); ;) {
+        const step = runs.next();
+        if (step.done || step.value.found) return undefined;
+    }
+}).ms]));
+console.table(examples);
 
 // Bag and store by turns: lye that warms, a bag that fills and is drawn down between two volumes; 8 h, about ten events.
 const make = T => 1.05e-3 * (1 - 4e-4 * (T - 293));
@@ -139,4 +147,4 @@ const row = {
     allFaultsColdMs: Math.round(faults[0].all), allFaultsMs: Math.round(faults[2].all), pauseWaitedP99Ms: Math.round(100 * faults[2].wait) / 100, stepperMs: ours.ms, odexMs: theirs.ms, odexOverOurs: Math.round(100 * theirs.ms / ours.ms) / 100, events: ours.result.events.length, eventsApartS: Number(apart.toPrecision(3)),
 };
 console.table(row);
-keepResults({ runs: row });
+keepResults({ runs: { ...row, singleFaultsOfExamplesMs: examples } });

@@ -263,4 +263,16 @@ describe('a burner', () => {
         expect(r.final['bag-nitrogen']).toBeLessThan(1e-3);
         expect(last(r, 'store-bag.pressure')).toBeCloseTo(0, 0);
     });
+    it('one that leaks as much as is made lies flat at the pressure that drives as much through the hole, found in few steps', () => {
+        const w = workingsOf([['own-pressure: 0.1 kPa', 'own-pressure: 1 kPa']]);
+        const r = run(w, { ...usualDay(w, 12 * HOUR), acts: [START, { t: 60, part: 'store-bag', what: 'leaks' }] }, { warm: true });
+        const i = r.times.length - 1;
+        const made = (r.final.made - 0) / r.times[i];
+        // A sharp hole of 1 mm: volume flow 0.6 A (2 p / density)^0.5 of hydrogen at 20 °C.
+        const density = 2.01588e-3 * DENSE;
+        const hole = 0.6 * Math.PI / 4 * 1e-6;
+        expect(last(r, 'store-bag.pressure') / (density / 2 * (made / DENSE / hole) ** 2)).toBeCloseTo(1, 1);
+        expect(Math.abs(r.balance)).toBeLessThan(1e-6);
+        expect(r.times.length).toBeLessThan(2000);
+    });
 });

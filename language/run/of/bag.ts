@@ -8,12 +8,12 @@ import type { View } from '../../quantities/view.js';
 import type { ControlState } from '../control-lines.js';
 import { AIR, type Gases } from '../gases.js';
 import { at, type Mixture, type Moment, type Sensor } from '../states.js';
-import { headBehind, leakFlow, leaks, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
+import { headBehind, leakDrop, leakFlow, leaks, WIDE, type OpenWays, type Taken, type Way } from '../ways.js';
 
 /** Share of the volume of a bag that cannot be drawn out of it where the text does not say. Common practice, no source. */
 const DEAD_SHARE = 0.02;
 
-/** s in which a flat bag with a hole comes to the pressure of the air around it. Own choice. */
+/** s in which a flat bag with a hole comes to the pressure at which as much comes as goes. Own choice. */
 const SETTLES = 20;
 
 export class Bag {
@@ -128,6 +128,24 @@ export class Bag {
         return false;
     }
     /**
+     * mol/s that a loose joint lets out, below zero in, with so much coming in. A flat bag finds the pressure at which as much comes as goes
+     * in less than a second, and many small steps would be spent on that; here it takes no less than `SETTLES`.
+     */
+    private leak({ t, x }: Moment, pressure: number, net: number): number {
+        const kelvin = this.around(t);
+        const dense = this.leaks * this.air / (GAS_CONSTANT * kelvin);
+        const density = (outward: boolean) => idealGasDensity(outward ? MOLAR_MASS.hydrogen : MOLAR_MASS.air, kelvin, this.air);
+        const passes = Math.sign(pressure) * dense * leakFlow(Math.abs(pressure), density(pressure > 0));
+        const balance = Math.sign(net) * leakDrop(Math.abs(net) / dense, density(net > 0));
+        let flow = passes;
+        if (this.stuck !== undefined || balance < this.own) {
+            const still = Math.max(0, this.air + balance) * (this.stuck ?? this.dead) / (GAS_CONSTANT * kelvin);
+            const [moves, calmly] = [net - passes, (still - x[at.bag]) / SETTLES];
+            flow = net - (moves * calmly > 0 ? Math.sign(moves) * Math.min(Math.abs(moves), Math.abs(calmly)) : 0);
+        }
+        return pressure > 0 ? Math.max(0, flow) : Math.min(0, flow);
+    }
+    /**
      * What goes out of it and comes in besides what is pumped, once all that is known is in `coming`.
      *
      * @param coming  mol/s that come in less what is drawn
@@ -144,14 +162,11 @@ export class Bag {
             out[at['bag-nitrogen']] += flow * of.nitrogen;
         };
         if (this.leaksNow(c)) {
-            const dense = this.air / (GAS_CONSTANT * this.around(t));
-            // A flat bag is at the pressure of the air within seconds; how it gets there matters to nobody, and would cost many small steps.
-            const over = (x[at.bag] - dense * this.dead) / SETTLES;
-            if (pressure > 0) {
-                const flow = Math.min(this.leaks * leakFlow(pressure, idealGasDensity(MOLAR_MASS.hydrogen, this.around(t), this.air)) * dense, Math.max(0, over + Math.max(0, net)));
+            const flow = this.leak(m, pressure, net);
+            if (flow > 0) {
                 take(gas, -flow);
                 gases.intoRoom(gas, flow, out);
-            } else if (pressure < 0) take(AIR, Math.min(this.leaks * leakFlow(-pressure, idealGasDensity(MOLAR_MASS.air, this.around(t), this.air)) * dense, Math.max(0, -over - Math.min(0, net))));
+            } else take(AIR, -flow);
         }
         if (net > 0) {
             if (this.overflow && this.overfull(m) >= 0) {

@@ -41,6 +41,8 @@ export class Feeding {
     /** V at the terminals of the source over those of the stack, at rest. */
     private readonly drop: number;
     private readonly source: Source;
+    /** Asked many times at each moment, and different only when the control lines have moved. */
+    private ran: { readonly c: ControlState; readonly turn: number; readonly runs: boolean } | undefined;
     private readonly restCurrent: number;
 
     constructor(private readonly stack: View, private readonly sources: readonly string[]) {
@@ -78,6 +80,10 @@ export class Feeding {
     }
     /** Whether everything that can be switched on the way of the current is on, and nothing of it has failed. */
     runs(c: ControlState): boolean {
+        if (this.ran?.c !== c || this.ran.turn !== c.turn) this.ran = { c, turn: c.turn, runs: this.running(c) };
+        return this.ran.runs;
+    }
+    private running(c: ControlState): boolean {
         if (c.mainsLost && !this.battery && !this.panels) return false;
         if (!this.sources.every(s => c.on.get(s) ?? true)) return false;
         for (const [name, failure] of c.failed) if (cuts.has(failure) && this.onWay.includes(name)) return false;
@@ -133,10 +139,9 @@ export class Feeding {
         const [low, high] = [this.powers[i], this.powers[i + 1]];
         return light < LIGHTS[0] ? low * light / LIGHTS[0] : low + (high - low) * (light - LIGHTS[i]) / (LIGHTS[i + 1] - LIGHTS[i]);
     }
-    /** A into the battery from the panels. */
+    /** A that the charger would give the battery. */
     private charging(m: Moment): number {
         if (!this.panels || !this.charger || !this.battery || m.c.failed.get(this.charger.name) === 'stops' || m.c.on.get(this.charger.name) === false) return 0;
-        if (m.x[at.charge] >= this.battery.capacity) return 0;
         return Math.min(this.charger.maybe('current-limit', Infinity), this.power(m) * this.charger.maybe('efficiency', 1) / this.battery.view.num('voltage'));
     }
     /** V at its terminals. */
@@ -148,6 +153,7 @@ export class Feeding {
     slope(m: Moment, out: Float64Array): void {
         if (this.battery) {
             const net = this.charging(m) - this.drawn(m);
+            // Full, it takes no more than is drawn.
             out[at.charge] = m.x[at.charge] >= this.battery.capacity ? Math.min(0, net) : net;
         }
         if (this.fuse) {

@@ -86,11 +86,14 @@ export class Sides {
         const { hydrogen, oxygen } = this.ways.now(m.c);
         if (side === 'oxygen') return oxygen;
         let best: Taken | undefined;
+        let least = Infinity;
         for (const taken of hydrogen) {
-            const head = taken.head + (taken.way.ends === 'bag' ? this.bag!.pressure(m) : 0);
-            if (!best || head < best.head) best = { way: taken.way, head };
+            const head = taken.way.ends === 'bag' ? taken.head + this.bag!.pressure(m) : taken.head;
+            if (best && head >= least) continue;
+            best = taken;
+            least = head;
         }
-        return best;
+        return best && (best.head === least ? best : { way: best.way, head: least });
     }
     /** Pa on one side: what its way costs, or what has gathered since it was shut. */
     head(side: Side, m: Moment): number {
