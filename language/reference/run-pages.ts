@@ -14,7 +14,7 @@ export const notInRuns = [
     'Gas in the bag stands at the temperature of the air, gas in a cylinder at that of its steel; what the compressor heats is not followed.',
     'The small gas spaces over the lye follow at once: what leaves the stack is as pure as its current makes it, and little current makes impure gas.',
     'Levels move with water and heads; foam, and lye carried over, do not exist here.',
-    'Small volumes between valves, the shell of a compressor and a smoothing capacitor are left out, and so is the time that a valve takes to move.',
+    'Of the small volumes between valves only that between a compressor and its check valve is followed; a shell at the suction, a smoothing capacitor and the time that a valve takes to move are left out.',
     'The air of a room is two layers, an upper third and the rest; wind and corners are not followed.',
     'A clear sky: no clouds pass but those that a scenario tells.',
 ] as const;

@@ -100,7 +100,7 @@ const helps: Readonly<Record<Hazard['name'], string>> = {
     'port-dry': 'a low-level trip in each column that drops the stack',
     'room-hydrogen': 'a detector at the highest point that drops the stack, and a fan whose flow the stack needs',
     'separators-pass': 'a liquid seal between each column and the first thing that can shut or freeze, which opens far below what the separators hold',
-    'held-motor': 'an unloader that opens without power, and a rest between two runs',
+    'held-motor': 'an unloader that opens without power, a rest between two runs in which the line behind the compressor empties, and a check valve that holds',
 };
 
 /** Every way to fail that a run follows, in the order of the text. */

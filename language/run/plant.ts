@@ -149,7 +149,9 @@ export class Plant {
                 this.store.take(gas, -draw.flow, out);
                 this.used(m, gas, draw.flow, out);
             }
-            this.store.slope(m, this.gases, this.store.inSun ? this.feeding.sun(m.t) : 0, out);
+            this.store.lets(m, this.gases, out);
+            this.pump?.line.slope(m, out);
+            this.store.warm(m, this.store.inSun ? this.feeding.sun(m.t) : 0, out);
         }
         this.room?.slope(m, out);
     }
@@ -225,8 +227,15 @@ export class Plant {
                 out[at['bag-oxygen']] -= drawn * gas.oxygen;
                 out[at['bag-nitrogen']] -= drawn * gas.nitrogen;
                 if (broken === 'open') this.gases.intoRoom(gas, drawn, out);
-                else this.store!.take(gas, drawn, out);
+                else (this.pump!.line.takes ? this.pump!.line : this.store!).take(gas, drawn, out);
             }
+        }
+        const left = this.pump?.line.lets(m);
+        if (left) {
+            this.pump!.line.take(left.gas, -left.flow, out);
+            net += left.flow;
+            out[at['bag-oxygen']] += left.flow * left.gas.oxygen;
+            out[at['bag-nitrogen']] += left.flow * left.gas.nitrogen;
         }
         const back = this.pump?.back(m) ?? 0;
         if (back > 0) {
@@ -278,6 +287,7 @@ export class Plant {
         x[at.lye] = lye;
         this.bag?.begin(x, bagVolume);
         this.store?.begin(x, storePressure, this.weather(0));
+        this.pump?.begin(x);
         this.feeding.begin(x, charge);
         return x;
     }

@@ -337,7 +337,9 @@ class Run {
         if (runs !== ran || this.m.t === 0) this.switched.push({ t: this.m.t, name: plant.stack.name, on: runs });
         if (runs !== ran) this.stoppedAt = runs ? undefined : this.m.x[at.lye];
         if (runs !== ran) then.push(runs ? 'the stack makes gas' : 'the stack stops');
-        then.push(...this.startOrStop(pressed), ...this.reliefs(acted), ...this.waysOut(runs, acted));
+        then.push(...this.startOrStop(pressed));
+        plant.pump?.settle(this.m, this.stalled);
+        then.push(...this.reliefs(acted), ...this.waysOut(runs, acted));
         // What jumps with a switch is kept on both sides of it.
         if (moved.length) this.keep();
         const trips = moved.some(n => state.tripped.has(n) && !trippedBefore.has(n));
@@ -439,7 +441,7 @@ class Run {
     private result(early: string | undefined): RunResult {
         const { start } = this;
         const { x } = this.m;
-        const hydrogenIn = (y: Float64Array) => y[at.bag] - y[at['bag-oxygen']] - y[at['bag-nitrogen']] + y[at.cylinder] - y[at['cylinder-oxygen']] - y[at['cylinder-nitrogen']];
+        const hydrogenIn = (y: Float64Array) => (['bag', 'line', 'cylinder'] as const).reduce((sum, v) => sum + y[at[v]] - y[at[`${v}-oxygen`]] - y[at[`${v}-nitrogen`]], 0);
         const series = this.followed.map(({ name, measure, unit }, i) => ({ name, measure, unit, values: this.kept.map(row => row[i]) }));
         const found = hydrogenIn(x) - hydrogenIn(start) + x[at.vented] + x[at.escaped] + x[at.relieved] + x[at.used] + x[at.trapped];
         return {
@@ -466,7 +468,10 @@ function followedOf(plant: Plant): Followed[] {
     const { panels, battery } = feeding;
     if (panels) out.push({ name: `${panels.name}.irradiance`, measure: 'irradiance', unit: 'W/m2', value: m => feeding.light(m) });
     if (battery) out.push({ name: `${battery.view.name}.charge`, measure: 'fraction', unit: '%', value: m => feeding.chargeShare(m.x) });
-    if (pump) out.push({ name: `${pump.view.name}.starts`, measure: 'number', unit: '', value: (_, starts) => starts });
+    if (pump) {
+        out.push({ name: `${pump.view.name}.starts`, measure: 'number', unit: '', value: (_, starts) => starts });
+        out.push({ name: `${pump.view.name}.discharge-pressure`, measure: 'pressure', unit: 'bar', value: m => pump.line.pressure(m) - plant.air });
+    }
     if (bag) {
         out.push({ name: `${bag.view.name}.volume`, measure: 'volume', unit: 'L', value: m => bag.held(m) });
         out.push({ name: `${bag.view.name}.pressure`, measure: 'pressure', unit: 'kPa', value: m => bag.pressure(m) });

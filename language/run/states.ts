@@ -9,6 +9,8 @@ const declared = {
     bag: 1e-6, 'bag-oxygen': 1e-6, 'bag-nitrogen': 1e-6,
     /** The same of the store, and K of its gas and wall. */
     cylinder: 1e-6, 'cylinder-oxygen': 1e-6, 'cylinder-nitrogen': 1e-6, 'cylinder-warmth': 1e-3,
+    /** mol of all gases between the compressor and its check valve, and of those oxygen and nitrogen. */
+    line: 1e-6, 'line-oxygen': 1e-7, 'line-nitrogen': 1e-7,
     /** mol of hydrogen in the upper and in the lower air of the room; mol of oxygen more than the air outside has. */
     'room-above': 1e-8, 'room-below': 1e-8, 'room-oxygen': 1e-6,
     /** Pa, while a side has no way out. */

@@ -113,6 +113,7 @@ export function watchesOf(plant: Plant, lines: ControlLines, { state, draw, made
             out.push(store.open.has(r.name) ? { value: m => RESEATS * r.set - store.gauge(m), tells: () => '', parts: [r.name] } : { value: m => store.gauge(m) - r.set, tells: () => '', parts: [r.name] });
         }
     }
+    for (const value of plant.pump?.line.watches() ?? []) out.push({ value, tells: () => '', parts: [plant.pump!.view.name] });
     if (dryer?.full) out.push({ value: dryer.full, tells: () => `${dryer.view.name} has taken up what it should: its desiccant wants changing`, always: true, parts: [dryer.view.name] });
     const most = stack.maybe('max-temperature');
     const limit = Math.min(most === most ? most : BOILS, BOILS);

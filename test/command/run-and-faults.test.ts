@@ -41,7 +41,7 @@ describe('run', () => {
         expect(found.series['cylinder.pressure']).toMatchObject({ unit: 'bar' });
         expect(found.series['cylinder.pressure'].values).toHaveLength(found.series.time.length);
         const csv = (await call('run', 'store.rig', '--for', '2h', '--format', 'csv')).out.trim().split('\n');
-        expect(csv[0]).toBe('time (s),stack.temperature (°C),stack.current (A),stack.voltage (V),compressor.starts,store-bag.volume (L),store-bag.pressure (kPa),store-bag.oxygen (%),cylinder.pressure (bar),cylinder.temperature (°C),cylinder.oxygen (%),h2-column.level (mm),o2-column.level (mm),site.hydrogen (%),site.oxygen (%)');
+        expect(csv[0]).toBe('time (s),stack.temperature (°C),stack.current (A),stack.voltage (V),compressor.starts,compressor.discharge-pressure (bar),store-bag.volume (L),store-bag.pressure (kPa),store-bag.oxygen (%),cylinder.pressure (bar),cylinder.temperature (°C),cylinder.oxygen (%),h2-column.level (mm),o2-column.level (mm),site.hydrogen (%),site.oxygen (%)');
         expect(csv.at(-1)).toMatch(/^7200\.00,/);
     });
     it('lets one thing fail', async () => {

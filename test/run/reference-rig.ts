@@ -19,6 +19,7 @@ export const inputs = {
     vapour: 10e-3 / 3600,
 } as const;
 
+// The line behind the compressor is as short as can be: the closed forms know none.
 // What cannot be drawn out of a bag has no volume of its own in a rig text: bag and lines are one space of 61.5 L, and all switches stand 1.5 L higher.
 export const reference = textOf([
     [storing.slice(storing.indexOf('site {'), storing.indexOf('tee suction-tee')), `site { place: shed   volume: 20 m3   floor: 3 x 2.8 m   high-point: 2.4 m   openings: none   coldest: 20 °C   hottest: 40 °C   altitude: 0 m }
@@ -57,7 +58,7 @@ path oxygen: stack -> o2-column -> o2-tee -> o2-bubbler -> o2-vent -> outdoors
 path oxygen: o2-tee -> o2-seal -> outdoors
 fan { sort: extract   flow: 12 m3/h }
 `],
-    ['displacement: 9 cm3   speed: 2800 rpm   max-pressure: 16 bar', 'displacement: 8 cm3   speed: 2900 rpm   clearance: 0.0001   leak-back: 0.25   max-pressure: 16.5 bar'],
+    ['displacement: 9 cm3   speed: 2800 rpm   max-pressure: 16 bar', 'displacement: 8 cm3   speed: 2900 rpm   clearance: 0.0001   leak-back: 0.25   discharge-volume: 20 mL   max-pressure: 16.5 bar'],
     ['orifice: 0.6 mm', 'orifice: 0.3 mm'],
     ['volume: 22 L   rating: 16 bar', 'volume: 27 L   rating: 16.5 bar'],
     ['set: 14 bar   capacity: 9 m3/h', 'set: 16.5 bar   capacity: 9 m3/h'],

@@ -71,7 +71,7 @@ export class Bag {
         this.stuck = this.held(m);
     }
     /** Pa gauge: its own while it lies loose, less when flat, more when there is no room left. A bell that sticks no longer gives way. */
-    pressure({ t, x }: Moment): number {
+    pressure({ t, x }: Pick<Moment, 't' | 'x'>): number {
         const kelvin = this.around(t);
         const { flat, full } = this.limits(kelvin);
         const n = Math.max(0, x[at.bag]);

@@ -8,6 +8,7 @@ import { lawsOfCompressor, type CompressorLaws } from '../laws.js';
 import { at, type Moment, type Sensor } from '../states.js';
 import { blocks, opens, ROUNDED } from '../ways.js';
 import type { Bag } from './bag.js';
+import { Line } from './line.js';
 import type { Store } from './store.js';
 
 /** Of what it delivers, what is left when its valves are worn. Common practice, no source: half. */
@@ -20,12 +21,14 @@ export class Pump {
     readonly highLine: readonly string[];
     private readonly unloader: View | undefined;
     private readonly check: View | undefined;
+    readonly line: Line;
 
     private constructor(readonly view: View, private readonly laws: CompressorLaws, stack: View, private readonly bag: Bag, private readonly store: Store, private readonly air: number, private readonly around: (t: number) => number) {
         this.power = view.maybe('power', 0);
         this.startsBelow = view.maybe('starts-against');
         this.unloader = stack.all('unloader')[0];
         this.check = stack.all('check-valve').find(c => stack.paths.after(view.name, 'hydrogen').includes(c.name) && stack.paths.before(store.view.name, 'hydrogen').includes(c.name));
+        this.line = new Line(view, this.unloader?.maybe('orifice') ?? NaN, bag, store, air, around);
         this.highLine = [...stack.paths.between(view.name, store.view.name, 'hydrogen'), store.view.name];
     }
     /** Undefined where none stands between bag and store, or what it delivers is not known. */
@@ -47,16 +50,30 @@ export class Pump {
     discharge(m: Moment): number | undefined {
         return this.runs(m.c) && !this.unloaded(m.c) ? this.laws.discharge?.at(this.store.pressure(m)) : this.around(m.t);
     }
-    /** Pa between both sides when it is about to start: what stands behind the check valve does not count while the unloader is open. */
+    begin(x: Float64Array): void {
+        this.line.begin(x, this.unloader?.word('if-unpowered') === 'opens');
+    }
+    /** Pa between both sides when it is about to start. */
     startsAgainst(m: Moment): number {
-        return this.unloaded(m.c) ? 0 : Math.max(0, this.store.gauge(m) - this.bag.pressure(m));
+        return Math.max(0, this.line.over(m));
+    }
+    private leaking(c: ControlState): boolean {
+        return !!this.unloader && c.failed.get(this.unloader.name) === 'leaks';
+    }
+    /** Whether nothing holds the gas of the store back. */
+    private free(c: ControlState): boolean {
+        return !this.check || lets.has(c.failed.get(this.check.name) ?? '');
+    }
+    settle(m: Moment, stalled: boolean): void {
+        const { c } = m;
+        this.line.settle(m, this.unloaded(c) || this.leaking(c) && !this.runs(c), this.free(c), this.runs(c) && !stalled);
     }
     /** mol/s that it takes out of the bag. */
     draws(m: Moment, pace: number, stalled: boolean): number {
         if (!this.runs(m.c) || stalled || this.unloaded(m.c)) return 0;
         const worn = m.c.failed.get(this.view.name) === 'valves worn' ? WORN : 1;
         // What a stroke takes in follows the density of what it draws.
-        return worn * pace * this.laws.flow.at(this.store.pressure(m)) * Math.max(0, (this.air + this.bag.pressure(m)) / this.air);
+        return worn * pace * this.laws.flow.at(this.line.fills ? this.line.pressure(m) : this.store.pressure(m)) * Math.max(0, (this.air + this.bag.pressure(m)) / this.air);
     }
     /** Whether the line to the store is shut somewhere, or stands open to the room. */
     broken(c: ControlState): 'shut' | 'open' | undefined {
@@ -69,9 +86,7 @@ export class Pump {
     }
     /** mol/s that come back from the store through an open unloader, where no check valve holds them. */
     back(m: Moment): number {
-        const leaking = this.unloader && m.c.failed.get(this.unloader.name) === 'leaks';
-        if (!this.unloader || !(this.unloaded(m.c) || leaking)) return 0;
-        if (this.check && !lets.has(m.c.failed.get(this.check.name) ?? '')) return 0;
+        if (!this.unloader || !(this.unloaded(m.c) || this.leaking(m.c)) || !this.free(m.c)) return 0;
         const bore = this.unloader.maybe('orifice');
         if (!(bore > 0)) return 0;
         return holeFlow(Math.PI / 4 * bore * bore, ROUNDED, this.store.pressure(m), this.air + this.bag.pressure(m), this.around(m.t), MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;

@@ -70,7 +70,7 @@ export class Store {
         x[at.cylinder] = hydrogenMoles(this.volume, kelvin, this.air + (gauge ?? this.view.maybe('end-pressure', 0)));
     }
     /** Pa above vacuum. */
-    pressure({ x }: Moment): number {
+    pressure({ x }: Pick<Moment, 'x'>): number {
         const moles = Math.max(NOTHING, x[at.cylinder]);
         const kelvin = x[at['cylinder-warmth']];
         // Asked several times at each moment.
@@ -80,7 +80,7 @@ export class Store {
     gauge(m: Moment): number {
         return this.pressure(m) - this.air;
     }
-    mixture({ x }: Moment): Mixture {
+    mixture({ x }: Pick<Moment, 'x'>): Mixture {
         const n = Math.max(NOTHING, x[at.cylinder]);
         return { oxygen: x[at['cylinder-oxygen']] / n, nitrogen: x[at['cylinder-nitrogen']] / n };
     }
@@ -89,13 +89,13 @@ export class Store {
         out[at['cylinder-oxygen']] += flow * gas.oxygen;
         out[at['cylinder-nitrogen']] += flow * gas.nitrogen;
     }
-    /** What leaves by itself: through reliefs and a hole; and how its warmth moves. After everything else that comes and goes. */
-    slope(m: Moment, gases: Gases, sun: number, out: Float64Array): void {
-        const { x, c, t } = m;
+    /** What leaves by itself: through reliefs and a hole. After everything else that comes and goes. */
+    lets(m: Moment, gases: Gases, out: Float64Array): void {
+        const { x, c } = m;
         const pressure = this.pressure(m);
         const gas = this.mixture(m);
         // Nearly empty it comes to the pressure of the air within seconds; how it gets there matters to nobody, and would cost many small steps.
-        const most = Math.max(0, x[at.cylinder] * (1 - this.air / pressure)) / SETTLES + Math.max(0, out[at.cylinder]);
+        const most = Math.max(0, x[at.cylinder] * (1 - this.air / pressure)) / SETTLES + Math.max(0, out[at.cylinder] + out[at.line]);
         const leave = (passes: number, outdoors: boolean) => {
             const flow = Math.min(passes, most);
             this.take(gas, -flow, out);
@@ -106,8 +106,11 @@ export class Store {
             if (this.open.has(r.name)) leave(r.capacity * this.through(pressure) / this.through(1.1 * r.set + this.air), r.outdoors);
             else if (c.failed.get(r.name) === 'weeps' && pressure - this.air > WEEPS_FROM * r.set) leave(WEEPS * this.air / (GAS_CONSTANT * ROOM), r.outdoors);
         }
+        if (c.failed.get(this.view.name) === 'leaks') leave(holeFlow(Math.PI / 4 * LEAK ** 2, ROUNDED, pressure, this.air, x[at['cylinder-warmth']], MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen, false);
+    }
+    /** How its warmth moves, once all that comes and goes is known. @param sun  W/m² */
+    warm({ t, x, c }: Moment, sun: number, out: Float64Array): void {
         const kelvin = x[at['cylinder-warmth']];
-        if (c.failed.get(this.view.name) === 'leaks') leave(holeFlow(Math.PI / 4 * LEAK ** 2, ROUNDED, pressure, this.air, kelvin, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen, false);
         // Gas and steel as one: what is filled or drawn here is slow beside what passes through a wall. Gas comes in at the warmth of the air.
         const around = this.around(t) + (c.failed.get(this.view.name) === 'warms' ? WARMED : 0);
         const n = Math.max(0, x[at.cylinder]);

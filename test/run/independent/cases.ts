@@ -21,7 +21,7 @@ export interface Case {
 }
 const started: Act = { t: 0, part: 'start-button', what: 'pressed' };
 const storeSwitches = ['bag-full', 'bag-empty', 'cut-off', 'bag-high', 'bag-draw', 'compressor', 'unloader', 'main'];
-const storeStates = ['bag-oxygen', 'cylinder-oxygen', 'cylinder-warmth', 'lye', 'bag', 'cylinder', 'water', 'made', 'relieved', 'heat', 'lost', 'stack-energy', 'compressor-energy', 'compressor-hours'];
+const storeStates = ['line', 'bag-oxygen', 'cylinder-oxygen', 'cylinder-warmth', 'lye', 'bag', 'cylinder', 'water', 'made', 'relieved', 'heat', 'lost', 'stack-energy', 'compressor-energy', 'compressor-hours'];
 
 export const cases: readonly Case[] = [
     {

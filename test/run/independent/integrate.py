@@ -26,7 +26,7 @@ M_H2 = 2.01588e-3
 GAMMA = 1.405  # ratio of the heat capacities of hydrogen at room temperature
 CLOSE = 1e-10
 METHOD = "LSODA"
-STATES = ["lye", "bag", "bag-oxygen", "cylinder", "cylinder-oxygen", "cylinder-warmth", "room-above", "room-below", "oxygen", "water", "made", "relieved", "used", "escaped", "heat", "lost", "stack-energy", "compressor-energy", "compressor-hours"]
+STATES = ["lye", "bag", "bag-oxygen", "cylinder", "cylinder-oxygen", "cylinder-warmth", "line", "line-oxygen", "room-above", "room-below", "oxygen", "water", "made", "relieved", "used", "escaped", "heat", "lost", "stack-energy", "compressor-energy", "compressor-hours"]
 I = {name: i for i, name in enumerate(STATES)}
 SMALL = numpy.array([1e-6 if s in ("lye", "cylinder-warmth") else 1e-3 if s in ("heat", "lost") or s.endswith("energy") else 1e-4 if s.endswith("hours") else 1e-9 for s in STATES])
 
@@ -34,6 +34,8 @@ SMALL = numpy.array([1e-6 if s in ("lye", "cylinder-warmth") else 1e-3 if s in (
 BAG, DEAD, OWN, RATED = 70e-3, 2e-3, 100.0, 2000.0
 POWER = 160.0
 LOADED_AFTER, REST = 10.0, 300.0
+# m³ between the compressor and its check valve, bore of the unloader, Pa at which its line counts as empty.
+LINE, BORE, EMPTIED = 0.5e-3, 0.6e-3, 1e3
 COLUMN = math.pi / 4 * 0.08 ** 2
 SPACE = COLUMN * (0.420 - 0.270)
 LEVEL = 0.270
@@ -100,6 +102,9 @@ class Rig:
         self.pressed = False
         # Flat, loose or stretched; it begins on the way up.
         self.bag_is = "loose"
+        # Between compressor and check valve: empty while the unloader is open, filled up to the store, then one with it.
+        self.line_is = "empty"
+        self.y[I["line"]] = (self.air + self.bag_pressure(self.y)) * LINE / (R * self.kelvin)
         self.relief, self.draw, self.oxygen_shut, self.hole, self.through = False, 0.0, None, False, False
         self.switched = []
 
@@ -108,6 +113,26 @@ class Rig:
         if self.bag_is == "loose":
             return OWN
         return y[I["bag"]] * R * self.kelvin / (DEAD if self.bag_is == "flat" else BAG) - self.air
+
+    def line_pressure(self, y):
+        """Pa above vacuum."""
+        if self.line_is == "joined":
+            return self.gauge(y) + self.air
+        ideal = p = y[I["line"]] * R * self.kelvin / LINE
+        for _ in range(8):
+            p = ideal * z(self.kelvin, p)
+        return p
+
+    def line_becomes(self):
+        """Once the contacts have come to rest."""
+        if self.made["unloader"]:
+            over = self.line_pressure(self.y) - self.air - self.bag_pressure(self.y)
+            self.line_is = "empty" if self.line_is == "empty" or over <= EMPTIED * (1 + 1e-6) else "emptying"
+        elif self.made["compressor"]:
+            if self.line_is != "joined":
+                self.line_is = "joined" if self.line_pressure(self.y) >= (self.gauge(self.y) + self.air) * (1 - 1e-9) else "filling"
+        elif self.line_is != "joined":
+            self.line_is = "held"
 
     def bag_volume(self, y):
         return min(BAG, max(DEAD, y[I["bag"]] * R * self.kelvin / (self.air + OWN)))
@@ -153,7 +178,8 @@ class Rig:
             d[I["compressor-energy"]], d[I["compressor-hours"]] = POWER, 1
             if not self.made["unloader"]:
                 # A stroke takes in the same volume of whatever density stands before it.
-                taken = float(self.delivered(self.gauge(y) + self.air)) * (self.air + self.bag_pressure(y)) / self.air
+                against = self.line_pressure(y) if self.line_is == "filling" else self.gauge(y) + self.air
+                taken = float(self.delivered(against)) * (self.air + self.bag_pressure(y)) / self.air
         blown = RELIEF_FLOW * (101325 / (R * 293.15)) * (self.gauge(y) + self.air) / (1.1 * RELIEF_SET + self.air) if self.relief else 0.0
         gauge, warm = self.gauge(y), y[I["cylinder-warmth"]]
         leak = nozzle(HOLE, ROUNDED, gauge + self.air, self.air, warm) if self.hole else 0.0
@@ -162,13 +188,27 @@ class Rig:
         net = make + crossing - taken
         # Drawn below what the wet sheets hold, the oxygen of the stack comes through as far as it is wanted.
         pulled = min(-net, make / 2) if self.through and net < 0 else 0.0
-        d[I["bag"]] = net + pulled
-        d[I["bag-oxygen"]] = crossing + pulled - taken * in_bag
+        # What the unloader lets back.
+        bled = nozzle(math.pi / 4 * BORE ** 2, ROUNDED, self.line_pressure(y), self.air + self.bag_pressure(y), self.kelvin) if self.line_is == "emptying" else 0.0
+        in_line = y[I["line-oxygen"]] / y[I["line"]]
+        d[I["bag"]] = net + pulled + bled
+        d[I["bag-oxygen"]] = crossing + pulled - taken * in_bag + bled * in_line
         leaves = blown + self.draw + leak
-        d[I["cylinder"]] = taken - leaves
-        d[I["cylinder-oxygen"]] = taken * in_bag - leaves * in_store
+        d[I["line"]], d[I["line-oxygen"]] = -bled, -bled * in_line
+        d[I["line"]] += taken
+        d[I["line-oxygen"]] += taken * in_bag
+        # One vessel: what is pressed goes through the line, and as much goes on as keeps both at one pressure.
+        on = 0.0
+        if self.line_is == "joined":
+            part = y[I["line"]] / (y[I["line"]] + y[I["cylinder"]])
+            on = taken - part * (taken - leaves)
+        gas = in_line if on > 0 else in_store
+        d[I["line"]] -= on
+        d[I["line-oxygen"]] -= on * gas
+        d[I["cylinder"]] = on - leaves
+        d[I["cylinder-oxygen"]] = on * gas - leaves * in_store
         d[I["relieved"]], d[I["used"]], d[I["escaped"]] = (x * (1 - in_store) for x in (blown, self.draw, leak))
-        flow = taken - leaves
+        flow = on - leaves
         work = flow * R * warm + max(0.0, flow) * GAS_HEAT * (self.kelvin - warm)
         d[I["cylinder-warmth"]] = (work + TO_AIR * self.surface * (self.kelvin - warm)) / (STEEL * self.store * STEEL_HEAT + y[I["cylinder"]] * (GAS_HEAT - R))
         fan = FAN if "fan {" in self.case["text"] else 0.0
@@ -226,6 +266,10 @@ class Rig:
         up, down = (lambda at, how: (lambda y: volume(y) - at * (1 + 1e-9), become(how))), (lambda at, how: (lambda y: at * (1 - 1e-9) - volume(y), become(how)))
         out += {"flat": [up(DEAD, "loose")], "loose": [down(DEAD, "flat"), up(BAG, "stretched")], "stretched": [down(BAG, "loose")]}[self.bag_is]
         out.append((lambda y: self.holds - self.below_oxygen(y), lambda: setattr(self, "through", False)) if self.through else (lambda y: self.below_oxygen(y) - self.holds, lambda: setattr(self, "through", True)))
+        if self.line_is == "emptying":
+            out.append((lambda y: EMPTIED - (self.line_pressure(y) - self.air - self.bag_pressure(y)), lambda: None))
+        if self.line_is == "filling":
+            out.append((lambda y: self.line_pressure(y) - self.air - self.gauge(y), lambda: None))
         if self.draw > 0:
             out.append((lambda y: 500 - self.gauge(y), lambda: setattr(self, "draw", 0.0)))
         return out
@@ -258,6 +302,7 @@ class Rig:
                 acts.pop(0)
             before = dict(self.made)
             self.contacts(t)
+            self.line_becomes()
             for name, is_on in self.made.items():
                 if before[name] != is_on or t in self.pending.get(name, ()):
                     self.switched.append([t, name, is_on])
