@@ -11,6 +11,7 @@ import { Workings } from './quantities/workings.js';
 import { assemble, shippedText } from './rig/assemble.js';
 import { readPage, ValueStore } from './rig/read-page.js';
 import type { Fix, Page, Rig } from './rig/rig.js';
+import { withVariants } from './rig/variants.js';
 import type { Finding } from './rules/define.js';
 import { judge } from './rules/judge.js';
 import type { Near } from './rules/near.js';
@@ -80,6 +81,15 @@ export class Analyst {
 /** Analyses one text by itself. */
 export function analyseText(text: string, options: AnalyseOptions = {}, file = 'rig.rig'): Analysis {
     return new Analyst(f => (f === file ? text : undefined)).analyse(file, options);
+}
+
+/** The same rig with variants laid over it, in that order; with none, without what belongs to variants only. What cannot be applied is among its findings. */
+export function inVariants(analysis: Analysis, names: readonly string[], options: AnalyseOptions = {}): Analysis {
+    const { rig, problems } = withVariants(analysis.rig, names);
+    const workings = new Workings(problems.length ? { ...rig, problems: [...rig.problems, ...problems] } : rig);
+    workings.workOutAll();
+    workings.problems.push(...checkNames(workings));
+    return { rig: workings.rig, workings, ...judge(workings, options), files: analysis.files };
 }
 
 /** The text of a file after a fix. */

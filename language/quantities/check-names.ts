@@ -9,6 +9,7 @@ import { momentary } from '../vocabulary/momentary.js';
 import { kinds } from '../vocabulary/index.js';
 import { pathEnds } from '../rig/assemble.js';
 import type { Part, Problem, Rig, Span } from '../rig/rig.js';
+import { variantsOf, withVariants } from '../rig/variants.js';
 import { weigh } from './expectation.js';
 import { quantityOf } from './index.js';
 import type { Workings } from './workings.js';
@@ -65,6 +66,12 @@ export function checkNames(workings: Workings): Problem[] {
             if (of) checkThresholds(workings, part, of, names.slice(1).join('.'), problems);
         }
         checkListed(workings, part, told);
+    }
+    // What a variant cannot replace; names that stand for nothing are told above.
+    for (const variant of variantsOf(rig)) {
+        for (const p of withVariants(rig, [variant.name]).problems) {
+            if (p.code !== 'unknown-name' && !problems.some(q => q.span.file === p.span.file && q.span.start === p.span.start)) problems.push(p);
+        }
     }
     checkOverTime(rig, told);
     for (const e of rig.expects) {

@@ -28,6 +28,6 @@ export default defineRule({
 });
 
 const several = {
-    variant: ['variant', 'variants'], log: ['log', 'logs'], calibration: ['calibration', 'calibrations'],
+    log: ['log', 'logs'], calibration: ['calibration', 'calibrations'],
     expect: ['expectation in a variant', 'expectations in variants'],
 } as const;
