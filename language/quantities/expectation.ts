@@ -8,6 +8,7 @@ import { fromSi } from '../units/unit.js';
 import { capital, evaluate, inMeasure, isTrouble, tookState, type Amount, type Resolve, type Trouble } from '../values/evaluate.js';
 import { parseValue, type Node, type NodeOf } from '../values/parse-value.js';
 import type { Expectation } from '../rig/rig.js';
+import { workingsIn, namesOf } from './varied.js';
 import type { Workings } from './workings.js';
 
 export interface Weighed {
@@ -46,7 +47,7 @@ export function expectationOf(text: string): Expectation | undefined {
     return value.list[0]?.[0]?.is === 'operation' && comparisons.has(value.list[0][0].op) && !value.problems.length ? { span, text, value, valueSpan: span, overTime: false, broken: false } : undefined;
 }
 const comparisons: ReadonlySet<string> = new Set(['<', '<=', '>', '>=', '=', 'between']);
-/** Weighs one expectation at rest. Expectations over time, in variants and after events are not weighed. */
+/** Weighs one expectation at rest, in the variants that it names. Expectations over time and after events are not weighed. */
 export function weigh(workings: Workings, e: Expectation): Weighed {
     // What it read the first time is not noted again.
     workings.noteCell('whole');
@@ -56,8 +57,9 @@ export function weigh(workings: Workings, e: Expectation): Weighed {
 }
 function weighNow(workings: Workings, e: Expectation): Weighed {
     const node = e.value?.list[0]?.[0];
-    if (e.broken || e.overTime || e.when || node?.is !== 'operation') return { missing: [], troubles: [] };
-    return weighNode(workings, node, workings.resolver(), workings.resolver(true));
+    if (e.broken || e.overTime || (e.when && e.when.word !== 'with') || node?.is !== 'operation') return { missing: [], troubles: [] };
+    const of = e.when ? workingsIn(workings, namesOf(e.when.text)) : workings;
+    return weighNode(of, node, of.resolver(), of.resolver(true));
 }
 /**
  * Weighs a comparison, its names looked up by whoever asks: at rest, or at a moment of a run.

@@ -4,7 +4,7 @@ import type { Faults } from '../run/faults.js';
 import type { RunResult } from '../run/run.js';
 import type { Workings } from '../quantities/workings.js';
 import { caution } from './caution.js';
-import { expectationsOf, holdAgainst } from '../run/expectations.js';
+import { heldIn } from '../run/expectations.js';
 import { alikeEnds, clockOf, faultGroups, GUARDS_TESTED, guardText, happenedText, healthyHazards, heldText, HIDDEN_TITLE, hiddenText, outcomeText, totalsOf, trialText, worthTelling } from './run-text.js';
 
 const cell = (text: string) => text.replace(/\|/g, '\\|');
@@ -21,7 +21,7 @@ export const notInRuns = [
 const limits = (notes: readonly string[]) => ['## Left out of a run', '', ...[...notes, ...notInRuns].map(n => `* ${n}`), ''];
 
 export function runPage(r: RunResult, workings: Workings, title: string): string {
-    const held = workings.unnoted(() => expectationsOf(workings, r.scenario.name).map(e => holdAgainst(workings, r, e)));
+    const held = heldIn(workings, r);
     const { starts, name, weather } = r.scenario;
     const told = r.events.filter(worthTelling);
     const out = [`# ${title}: ${name ?? 'a usual day'}`, '', `From ${clockOf(starts, 0).slice(0, 5)}, ${show(weather(0), '°C')} at the start.`, ''];

@@ -22,8 +22,9 @@ export const worthTelling = (e: Happened): boolean => e.then.length > 0 || e.sor
 export const happenedText = (e: Happened): string => (e.then.length ? `${e.cause}: ${e.then.join(', ')}` : e.cause);
 
 /** What a run comes to in numbers, a line each: name, value. */
-export function totalsOf(r: RunResult, workings: Workings): { readonly name: string; readonly value: string }[] {
+export function totalsOf(r: RunResult, asWritten: Workings): { readonly name: string; readonly value: string }[] {
     const { final } = r;
+    const workings = r.scenario.of ?? asWritten;
     const stack = workings.partsOf('stack')[0];
     const out: { name: string; value: string }[] = [];
     const gas = (name: string, mol: number) => {

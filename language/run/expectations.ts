@@ -7,10 +7,11 @@ import { toSi, unitOf } from '../units/unit.js';
 import { parseValue, type NodeOf } from '../values/parse-value.js';
 import type { Resolve } from '../values/evaluate.js';
 import { weighNode } from '../quantities/expectation.js';
+import { namesOf } from '../quantities/varied.js';
 import type { Workings } from '../quantities/workings.js';
 import type { Expectation } from '../rig/rig.js';
-import type { RunResult } from './run.js';
-import { DAY } from './scenario.js';
+import { run, type RunResult } from './run.js';
+import { DAY, usualDayIn } from './scenario.js';
 
 /** s: a comparison that fails for less is the moment of a switching. */
 const MOMENT = 1e-6;
@@ -27,12 +28,26 @@ export interface Held {
 const on: ReadonlySet<string> = new Set(['running', 'made', 'open', 'ready', 'released']);
 const off: ReadonlySet<string> = new Set(['stopped', 'broken', 'shut', 'tripped', 'pressed']);
 
-/** Those of the text that this run is about: of its scenario, of what fails in it, or those that name neither, of the usual day. */
-export function expectationsOf(workings: Workings, scenario: string | undefined, fault?: string): Expectation[] {
+/** Those of the text that this run is about: of its scenario, of what fails in it, of the usual day in a variant, or those that name neither, of the usual day. */
+export function expectationsOf(workings: Workings, scenario: string | undefined, fault?: string, variants: readonly string[] = []): Expectation[] {
     return workings.rig.expects.filter(e => {
         if (e.broken || !e.overTime) return false;
         if (e.when?.word === 'if') return e.when.text.trim() === fault;
-        return fault === undefined && (e.when ? e.when.word === 'during' && e.when.text.trim() === scenario : scenario === undefined);
+        if (e.when?.word === 'with') return fault === undefined && scenario === undefined && variants.join() === namesOf(e.when.text).join();
+        return fault === undefined && !variants.length && (e.when ? e.when.word === 'during' && e.when.text.trim() === scenario : scenario === undefined);
+    });
+}
+/** All that the text expects of this run; with a usual day also of one in each variant that an expectation over time names. */
+export function heldIn(workings: Workings, r: RunResult, { fault, variants = [], since = 0 }: { readonly fault?: string; readonly variants?: readonly string[]; readonly since?: number } = {}): Held[] {
+    return workings.unnoted(() => {
+        const held = expectationsOf(workings, r.scenario.name, fault, variants).map(e => holdAgainst(workings, r, e, since));
+        if (fault !== undefined || variants.length || r.scenario.name !== undefined) return held;
+        const named = new Map(workings.rig.expects.flatMap(e => (e.when?.word === 'with' && e.overTime && !e.broken ? [[namesOf(e.when.text).join(), namesOf(e.when.text)] as const] : [])));
+        for (const names of named.values()) {
+            const day = run(workings, usualDayIn(workings, names, r.scenario.lasts));
+            held.push(...expectationsOf(workings, undefined, undefined, names).map(e => holdAgainst(workings, day, e)));
+        }
+        return held;
     });
 }
 /** @param since  s since the start at which it happened that the expectation is about, where it begins with if */
@@ -40,7 +55,7 @@ export function holdAgainst(workings: Workings, r: RunResult, e: Expectation, si
     const rest = (e.when ? e.text.slice(e.text.indexOf(':') + 1) : e.text).trim();
     const m = /^(?:(?<word>always|never)|at\s+(?<at>\d{1,2}:\d{2}|end)|from\s+(?<from>\d{1,2}:\d{2})\s+to\s+(?<to>\d{1,2}:\d{2})\s+(?<within>always|never)|within\s+(?<span>[\d.]+\s*[a-z]+)(?:\s+of\s+(?<of>\d{1,2}:\d{2}))?|after\s+(?<after>[\d.]+\s*[a-z]+)|before\s+(?<before>\d{1,2}:\d{2}))\s+(?<what>.+)$/su.exec(rest)?.groups;
     if (!m) return { expectation: e, holds: undefined, words: 'is not understood: it begins with always, never, at, from … to … always, within … of, after, or before' };
-    const condition = conditionOf(workings, r, m.what.trim());
+    const condition = conditionOf(r.scenario.of ?? workings, r, m.what.trim());
     if (typeof condition === 'string') return { expectation: e, holds: undefined, words: condition };
     const clock = (text: string) => {
         const [h, min] = text.split(':').map(Number);

@@ -91,7 +91,7 @@ export interface RunOptions {
 }
 /** @throws CannotRun where too little is known */
 export function run(workings: Workings, scenario: Scenario, options: RunOptions = {}): RunResult {
-    return workings.unnoted(() => {
+    return (scenario.of ?? workings).unnoted(() => {
         const steps = runInSteps(workings, scenario, options);
         for (;;) {
             const step = steps.next();
@@ -101,7 +101,8 @@ export function run(workings: Workings, scenario: Scenario, options: RunOptions 
 }
 /** The same with a pause every millisecond or so. What it reads is noted as read by whoever asks for the next step. */
 export function* runInSteps(workings: Workings, scenario: Scenario, options: RunOptions = {}): Generator<void, RunResult> {
-    return yield* new Run(options.plant ?? new Plant(workings), workings, scenario, options).go();
+    const of = scenario.of ?? workings;
+    return yield* new Run(options.plant ?? new Plant(of), of, scenario, options).go();
 }
 
 class Run {

@@ -1,6 +1,7 @@
 /** What a run begins with and what happens in it: read from a `scenario` block, or what is usual where the rig names none. */
 import { clearLight, FULL_SUN, panelLight } from '../quantities/source.js';
 import { ROOM } from '../quantities/surroundings.js';
+import { workingsIn } from '../quantities/varied.js';
 import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
 import { toSi, unitOf } from '../units/unit.js';
@@ -31,6 +32,8 @@ export interface Act {
 export interface Scenario {
     /** Of the block; undefined for the usual day. */
     readonly name: string | undefined;
+    /** The rig in the variants that it runs with; undefined where it runs as it stands. */
+    readonly of?: Workings;
     /** s after midnight. */
     readonly starts: number;
     /** s */
@@ -56,6 +59,11 @@ export function usualDay(workings: Workings, lasts = DAY): Scenario {
     const kelvin = Math.min(high === high ? high : ROOM, Math.max(low === low ? low : ROOM, ROOM));
     return { name: undefined, starts: USUAL_START, lasts, weather: () => kelvin, sun: sunOf(workings, USUAL_START), acts: [...pressed(workings, 0), ...toppedUp(workings, lasts)], begins: new Map(), notes: [] };
 }
+/** The same of the rig with variants laid over it. */
+export function usualDayIn(workings: Workings, variants: readonly string[], lasts = DAY): Scenario {
+    const of = workingsIn(workings, variants);
+    return { ...usualDay(of, lasts), of };
+}
 /** Water added as the routine says, for as long as a run lasts. */
 function toppedUp(workings: Workings, lasts: number): Act[] {
     const [routine] = workings.partsOf('routine');
@@ -73,7 +81,10 @@ export function pressed(workings: Workings, t: number): Act[] {
     return [...buttons].map(part => ({ t, part, what: 'pressed' }));
 }
 /** A scenario of the text. */
-export function readScenario(workings: Workings, view: View): Scenario {
+export function readScenario(asWritten: Workings, view: View): Scenario {
+    const variants = view.names('with');
+    const of = variants.length ? workingsIn(asWritten, variants) : undefined;
+    const workings = of ?? asWritten;
     const usual = usualDay(workings);
     const notes: string[] = [];
     const said = view.given('starts').facts;
@@ -107,10 +118,9 @@ export function readScenario(workings: Workings, view: View): Scenario {
         const n = key.includes('.') ? view.seen(key) : NaN;
         if (n === n) begins.set(key, n);
     }
-    if (view.said('with')) notes.push(`${view.name}: with is not followed; apply the variant to the text first.`);
     const suns = clocked(view, 'sun');
     return {
-        name: view.name, starts, lasts: view.maybe('lasts', DAY), weather: rows.length ? byTheClock(rows, starts) : usual.weather, sun: suns.length ? byTheClock(suns, starts) : sunOf(workings, starts),
+        name: view.name, of, starts, lasts: view.maybe('lasts', DAY), weather: rows.length ? byTheClock(rows, starts) : usual.weather, sun: suns.length ? byTheClock(suns, starts) : sunOf(workings, starts),
         acts: acts.some(a => workings.viewOf(a.part)?.kind === 'button') ? acts.sort((a, b) => a.t - b.t) : [...usual.acts, ...acts].sort((a, b) => a.t - b.t), begins, notes,
     };
 }

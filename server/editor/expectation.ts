@@ -3,9 +3,10 @@ import { clockOf } from '../../language/reference/run-text.js';
 import { holdAgainst } from '../../language/run/expectations.js';
 import { FAILS_AT, runWithFault } from '../../language/run/faults.js';
 import { CannotRun, run } from '../../language/run/run.js';
-import { DAY, readScenario, usualDay } from '../../language/run/scenario.js';
+import { DAY, readScenario, usualDay, usualDayIn } from '../../language/run/scenario.js';
 import { weigh } from '../../language/quantities/expectation.js';
 import type { Expectation } from '../../language/rig/rig.js';
+import { namesOf } from '../../language/quantities/varied.js';
 import type { Workings } from '../../language/quantities/workings.js';
 
 export interface Standing {
@@ -16,9 +17,10 @@ export interface Standing {
     readonly missing: readonly string[];
 }
 
-/** What is about time is held against a run when it is asked for; what is about a variant is read, and not worked out. */
+/** What is about time is held against a run when it is asked for. */
 export function standingOf(workings: Workings, e: Expectation): Standing {
-    if (e.overTime || e.when) return { is: e.overTime && e.when?.word !== 'with' ? 'held against a run' : 'not worked out', missing: [] };
+    if (e.overTime) return { is: 'held against a run', missing: [] };
+    if (e.when && e.when.word !== 'with') return { is: 'not worked out', missing: [] };
     const { holds, now, bounds, missing, troubles } = weigh(workings, e);
     if (holds === undefined || troubles.length) return { is: 'not known', missing };
     const { sure, plusMinus } = bounds!();
@@ -30,8 +32,9 @@ export function standingInRun(workings: Workings, e: Expectation): string | unde
         const said = e.when?.text.trim() ?? '';
         const [part, ...way] = said.split(/\s+/);
         const scenario = e.when?.word === 'during' ? workings.partsOf('scenario').find(v => v.name === said) : undefined;
-        if (e.when && e.when.word !== 'if' && !scenario) return undefined;
-        const r = e.when?.word === 'if' ? runWithFault(workings, { part, what: way.join(' ') }, DAY) : run(workings, scenario ? readScenario(workings, scenario) : usualDay(workings));
+        if (e.when?.word === 'during' && !scenario) return undefined;
+        const day = scenario ? readScenario(workings, scenario) : e.when?.word === 'with' ? usualDayIn(workings, namesOf(said)) : usualDay(workings);
+        const r = e.when?.word === 'if' ? runWithFault(workings, { part, what: way.join(' ') }, DAY) : run(workings, day);
         const held = workings.unnoted(() => holdAgainst(workings, r, e, e.when?.word === 'if' ? FAILS_AT : 0));
         return `${held.holds === undefined ? 'Not known' : held.holds ? 'Holds' : 'Does not hold'}${held.t === undefined ? '' : ` at ${clockOf(r.scenario.starts, held.t)}`}: ${held.words}.`;
     } catch (error) {

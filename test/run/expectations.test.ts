@@ -1,10 +1,11 @@
 /** Expectations over time, held against runs. */
 import { describe, expect, it } from 'vitest';
-import { expectationsOf, holdAgainst } from '../../language/run/expectations.js';
+import { expectationsOf, heldIn, holdAgainst } from '../../language/run/expectations.js';
 import { FAILS_AT, runWithFault } from '../../language/run/faults.js';
 import { run } from '../../language/run/run.js';
-import { readScenario, usualDay } from '../../language/run/scenario.js';
-import { storing, workingsOf } from './rigs.js';
+import { readScenario, usualDay, usualDayIn } from '../../language/run/scenario.js';
+import { workingsIn } from '../../language/quantities/varied.js';
+import { q, storing, workingsOf } from './rigs.js';
 
 const held = (lines: string, scenario?: string) => {
     const w = workingsOf([], `${storing}scenario afternoon { starts: 13:00   lasts: 3 h   events: 13:10 start-button pressed, 15:00 emergency pressed }\n${lines}\n`);
@@ -45,6 +46,18 @@ describe('an expectation over time', () => {
         expect(of('expect if main coil fails: after 10 min power stopped').holds).toBe(true);
         expect(of('expect if cut-off sticks made: always cylinder.pressure < 12.5 bar').holds).toBe(false);
         expect(of('expect if cut-off sticks made: always cylinder.pressure < 13.1 bar').holds).toBe(true);
+    });
+    it('of a variant is held against a usual day of the rig with it laid over, and so does a scenario that names it', () => {
+        const w = workingsOf([], `${storing}variant small { stack.cells: 6 }\nvariant hot { with: small   stack.max-temperature: 60 °C }\nscenario dull { with: small   lasts: 3 h }\nexpect with small: at end stack.voltage < 15 V\nexpect with hot: at end stack.voltage < 15 V\nexpect at end stack.voltage < 15 V\nexpect during dull: at end stack.voltage < 15 V\n`);
+        const day = usualDay(w, 3 * 3600);
+        const plain = run(w, day);
+        expect(heldIn(w, plain).map(h => [h.expectation.when?.text.trim(), h.holds])).toEqual([[undefined, false], ['small', true], ['hot', true]]);
+        const dull = run(w, readScenario(w, w.partsOf('scenario')[0]));
+        expect(heldIn(w, dull).map(h => h.holds)).toEqual([true]);
+        // Six cells of twelve on the same current: half the gas, and a little more, since less current goes round them.
+        expect(dull.final.made / plain.final.made).toBeGreaterThan(0.5);
+        expect(dull.final.made / plain.final.made / (q(workingsIn(w, ['small']), 'stack.hydrogen-rate') / q(w, 'stack.hydrogen-rate'))).toBeCloseTo(1, 1);
+        expect(heldIn(w, run(w, usualDayIn(w, ['small'], 3 * 3600)), { variants: ['small'] }).map(h => h.holds)).toEqual([true]);
     });
     it('that is not understood says so', () => {
         expect(of('expect always lye running')).toMatchObject({ holds: undefined, words: 'lye is nothing that a run switches' });

@@ -2,8 +2,10 @@ import { notInRuns } from '../../../language/reference/run-pages.js';
 import { clockOf, happenedText, heldText, totalsOf, worthTelling } from '../../../language/reference/run-text.js';
 import { CannotRun, run as runThrough, type RunResult } from '../../../language/run/run.js';
 import { FAILS_AT, runWithFault } from '../../../language/run/faults.js';
-import { expectationsOf, holdAgainst } from '../../../language/run/expectations.js';
-import { DAY, readScenario, usualDay } from '../../../language/run/scenario.js';
+import { heldIn } from '../../../language/run/expectations.js';
+import { DAY, readScenario, usualDay, usualDayIn } from '../../../language/run/scenario.js';
+import { workingsIn, namesOf } from '../../../language/quantities/varied.js';
+import { variantsOf } from '../../../language/rig/variants.js';
 import type { Workings } from '../../../language/quantities/workings.js';
 import { fromSi, toSi, unitOf } from '../../../language/units/unit.js';
 import { duration, show } from '../../../language/units/format.js';
@@ -26,6 +28,7 @@ const run: Command = {
         for: { type: 'string', takes: 'TIME', doc: 'how long: 12h, 90min; that of the scenario, or 24 h' },
         scenario: { type: 'string', takes: 'NAME', doc: 'scenario of the rig; the usual day if left out' },
         fault: { type: 'string', takes: "'PART way'", doc: 'something fails ten minutes after the start: "bag-empty sticks made"' },
+        with: { type: 'string', takes: 'NAMES', doc: 'variants of the rig that are laid over it: winter, or winter,second-stack' },
         all: { type: 'boolean', doc: 'tells also what has no consequence' },
         format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json', 'csv'], doc: 'form of the output' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
@@ -34,15 +37,17 @@ const run: Command = {
     async run({ options, args }, around) {
         const { analysis: { workings, rig } } = one(args, options.on, around, 'run');
         const lasts = typeof options.for === 'string' ? timeOf(options.for) : undefined;
-        const r = canRun(() => follow(workings, lasts, options.scenario, options.fault));
+        const variants = typeof options.with === 'string' ? namesOf(options.with) : [];
+        for (const name of variants) if (!variantsOf(rig).some(v => v.name === name)) throw new CannotDo(offering(`There is no variant ${name}`, nearest(name, variantsOf(rig).map(v => v.name))));
+        const r = canRun(() => follow(workings, lasts, options.scenario, options.fault, variants));
         const fault = typeof options.fault === 'string' ? options.fault.trim().replace(/\s+/g, ' ') : undefined;
-        const held = workings.unnoted(() => expectationsOf(workings, r.scenario.name, fault).map(e => holdAgainst(workings, r, e, fault === undefined ? 0 : FAILS_AT)));
+        const held = heldIn(workings, r, { fault, variants, since: fault === undefined ? 0 : FAILS_AT });
         if (options.format === 'json') around.out(`${JSON.stringify({ version, ...asJson(r), expected: held.map(h => ({ text: h.expectation.text, holds: h.holds ?? null, time: h.t ?? null, message: h.words })) }, null, 2)}\n`);
         else if (options.format === 'csv') around.out(asCsv(r));
         else {
             const s = styles(around.colour);
             const { starts, weather, name } = r.scenario;
-            const out = [s.strong(rig.pages[0].title?.text ?? ''), s.quiet(`${name ?? 'a usual day'}, from ${clockOf(starts, 0).slice(0, 5)}, ${show(weather(0), '°C')} at the start`), ''];
+            const out = [s.strong(rig.pages[0].title?.text ?? ''), s.quiet(`${name ?? 'a usual day'}${variants.length ? ` with ${variants.join(', ')}` : ''}, from ${clockOf(starts, 0).slice(0, 5)}, ${show(weather(0), '°C')} at the start`), ''];
             const told = r.events.filter(e => options.all || worthTelling(e));
             for (const e of told) out.push(`${clockOf(starts, e.t)}  ${e.sort === 'hazard' ? s.strong(`hazard: ${happenedText(e)}`) : happenedText(e)}`);
             if (!told.length) out.push('Nothing happens that a run would tell.');
@@ -60,7 +65,8 @@ const run: Command = {
 };
 export default run;
 
-export function follow(workings: Workings, lasts: number | undefined, scenario: unknown, fault: unknown): RunResult {
+export function follow(asWritten: Workings, lasts: number | undefined, scenario: unknown, fault: unknown, variants: readonly string[] = []): RunResult {
+    const workings = variants.length ? workingsIn(asWritten, variants) : asWritten;
     if (typeof fault === 'string') {
         const [part, ...way] = fault.trim().split(/\s+/);
         const view = workings.viewOf(part);
@@ -75,7 +81,7 @@ export function follow(workings: Workings, lasts: number | undefined, scenario: 
         const read = readScenario(workings, view);
         return runThrough(workings, lasts === undefined ? read : { ...read, lasts });
     }
-    return runThrough(workings, usualDay(workings, lasts));
+    return runThrough(workings, variants.length ? usualDayIn(asWritten, variants, lasts) : usualDay(workings, lasts));
 }
 /** '12h', '90 min' -> s. */
 export function timeOf(text: string): number {

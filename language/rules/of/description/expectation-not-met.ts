@@ -16,18 +16,19 @@ export default defineRule({
             if (!w.node || w.troubles.length) continue;
             const written = (n: { start: number; end: number }) => e.value!.text.slice(n.start, n.end).trim();
             const { op, a, b, c } = w.node;
+            const where = e.when ? `With ${e.when.text.trim()}: ` : '';
             const wanted = op === 'between' && c ? `between ${written(b)} and ${written(c)}` : `${says[op] ?? op} ${written(b)}`;
             if (w.holds === undefined) {
                 tell({
                     at: e.valueSpan, severity: 'hint', why: 'It is looked at again as soon as that is given.',
-                    message: `Whether ${written(a)} is ${wanted} cannot be known ` +
+                    message: `${where}${where ? 'whether' : 'Whether'} ${written(a)} is ${wanted} cannot be known ` +
                         `yet${w.missing.length ? `: ${w.missing.slice(0, 3).join(', ')} ${w.missing.length > 1 ? 'are' : 'is'} not given` : ''}.`,
                 });
             } else if (!w.holds) {
                 const { sure, plusMinus } = w.bounds!();
                 const doubt = plusMinus && !sure ? ` Its bounds (± ${plusMinus}) reach into that, so it may still hold.` : '';
                 const gas = w.stateTaken ? ' A plain litre was taken at 20 °C, dry.' : '';
-                tell({ at: e.valueSpan, message: `${written(a)} is ${w.now}; you expect ${wanted}.${doubt}${gas}` });
+                tell({ at: e.valueSpan, message: `${where}${written(a)} is ${w.now}; you expect ${wanted}.${doubt}${gas}` });
             }
         }
     },

@@ -15,7 +15,6 @@ export default defineRule({
             for (const part of page.parts) {
                 if (part.kindWord in several && !part.pattern) places.push({ span: part.kindSpan, what: part.kindWord as keyof typeof several });
             }
-            for (const e of page.expects) if (e.when?.word === 'with' && !e.broken) places.push({ span: e.span, what: 'expect' });
             if (!places.length) continue;
             places.sort((a, b) => a.span.start - b.span.start);
             const counts = Object.entries(several).flatMap(([what, [one, more]]) => {
@@ -29,5 +28,4 @@ export default defineRule({
 
 const several = {
     log: ['log', 'logs'], calibration: ['calibration', 'calibrations'],
-    expect: ['expectation in a variant', 'expectations in variants'],
 } as const;

@@ -1,7 +1,7 @@
 /** The rig by the clock, on a usual day and through each scenario of the text. */
 import type { Workings } from '../../../quantities/workings.js';
 import { clockOf, happenedText, heldText, totalsOf, worthTelling } from '../../../reference/run-text.js';
-import { expectationsOf, holdAgainst } from '../../../run/expectations.js';
+import { heldIn } from '../../../run/expectations.js';
 import { CannotRun, run, type RunResult } from '../../../run/run.js';
 import { readScenario, usualDay, type Scenario } from '../../../run/scenario.js';
 import { duration, show } from '../../../units/format.js';
@@ -41,6 +41,6 @@ function followed(a: Asked, scenario: Scenario): Block[] {
     }
 }
 function expected(workings: Workings, r: RunResult): Block[] {
-    const held = expectationsOf(workings, r.scenario.name).map(e => holdAgainst(workings, r, e));
+    const held = heldIn(workings, r);
     return held.length ? [words('What the description expects of it:', 'strong'), ...list(held.map(h => heldText(h, r.scenario.starts)))] : [];
 }
