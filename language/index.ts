@@ -11,7 +11,7 @@ import { Workings } from './quantities/workings.js';
 import { assemble, shippedText } from './rig/assemble.js';
 import { readPage, ValueStore } from './rig/read-page.js';
 import type { Fix, Page, Rig } from './rig/rig.js';
-import { withVariants } from './rig/variants.js';
+import { asItStands, withVariants } from './rig/variants.js';
 import type { Finding } from './rules/define.js';
 import { judge } from './rules/judge.js';
 import type { Near } from './rules/near.js';
@@ -59,10 +59,10 @@ export class Analyst {
     analyse(file: string, options: AnalyseOptions = {}): Analysis {
         const files = new Set<string>([file]);
         const root = this.page(file) ?? readPage(file, this.frames.read(file, ''), this.values);
-        const rig = assemble(root, f => {
+        const rig = asItStands(assemble(root, f => {
             files.add(f);
             return this.page(f);
-        });
+        }));
         let memory = this.memories.get(file);
         if (!memory) this.memories.set(file, (memory = new Memory()));
         const workings = new Workings(rig, memory);

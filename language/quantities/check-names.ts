@@ -32,7 +32,7 @@ export function namesAfterPoint(part: Part): string[] {
 }
 
 export function checkNames(workings: Workings): Problem[] {
-    const { rig } = workings;
+    const { whole: rig = workings.rig } = workings.rig;
     const problems: Problem[] = [];
     const told = (span: Span, message: string, near?: string, whole?: string) => {
         problems.push({ code: 'unknown-name', span, message, fixes: near ? [{ title: `Write ${whole ?? near}`, edits: [{ span, text: whole ?? near }], preferred: true }] : undefined });
@@ -116,7 +116,7 @@ function checkThresholds(workings: Workings, part: Part, of: Part, name: string,
 
 /** Names in lists (needs, stopped-by, covers ...) must be parts. */
 function checkListed(workings: Workings, part: Part, told: (span: Span, message: string, near?: string) => void): void {
-    const { rig } = workings;
+    const { whole: rig = workings.rig } = workings.rig;
     for (const entry of part.entries.values()) {
         if (entry.broken || !entry.property || !entry.value) continue;
         const named = entry.property.items.some(i => i.some(a => typeof a !== 'string' && (a.type === 'condition' || (typeof a.type === 'object' && 'part' in a.type))));

@@ -159,5 +159,7 @@ export interface Rig {
     readonly allows: readonly Allowance[];
     /** Told while the pages were put together. */
     readonly problems: readonly Problem[];
+    /** With the parts that belong to variants only, where there are such. */
+    readonly whole?: Rig;
 }
 export type { Condition };

@@ -17,15 +17,31 @@ export function variantsOf(rig: Rig): Part[] {
 const isVariant = (p: Part | undefined): p is Part => p?.kind?.name === 'variant' && !p.pattern;
 const NOTHING: ReadonlyMap<string, Entry> = new Map();
 
+/** The rig without what belongs to variants only; names and places of all of it stand in `whole`. */
+export function asItStands(rig: Rig): Rig {
+    const away = onlyElsewhere(rig, new Set());
+    if (!away.size) return rig;
+    return { ...rig, parts: new Map([...rig.parts].filter(([name]) => !away.has(name))), paths: joined(rig.paths, away), whole: rig };
+}
+/** Parts that belong only to variants that are not there. */
+function onlyElsewhere(rig: Rig, there: ReadonlySet<string>): Set<string> {
+    const away = new Set<string>();
+    for (const part of rig.parts.values()) {
+        const only = part.entries.has('only-in') ? namesIn(part.entries.get('only-in')) : [];
+        if (only.length && !only.some(n => there.has(n))) away.add(part.name);
+    }
+    return away;
+}
 /**
  * @param names  in the order in which they are laid over the rig, later ones winning; with none it is the rig without what belongs to
  *               variants only
  */
-export function withVariants(rig: Rig, names: readonly string[]): Varied {
+export function withVariants(asRead: Rig, names: readonly string[]): Varied {
+    const { whole: rig = asRead } = asRead;
     const problems: Problem[] = [];
     const applied = inOrder(rig, names, problems);
     const parts = new Map(rig.parts);
-    const away = new Set<string>();
+    const away = onlyElsewhere(rig, new Set(applied.map(v => v.name)));
     for (const variant of applied) {
         for (const entry of variant.entries.values()) {
             if (entry.property || entry.broken) continue;
@@ -36,11 +52,6 @@ export function withVariants(rig: Rig, names: readonly string[]): Varied {
             else if (entry.value?.text.trim() === 'none') away.add(name);
             else problems.push({ code: 'value-not-understood', span: entry.span, message: `A variant can take ${name} away, by ${name}: none; a value of it is written ${name}.PROPERTY: …` });
         }
-    }
-    const there = new Set(applied.map(v => v.name));
-    for (const part of rig.parts.values()) {
-        const only = namesIn(part.entries.get('only-in'));
-        if (only.length && !only.some(n => there.has(n))) away.add(part.name);
     }
     for (const name of away) parts.delete(name);
     // What a variant says is said now: names that it took away must not be missed in it.

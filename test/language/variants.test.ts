@@ -61,6 +61,14 @@ describe('a variant', () => {
         const more = 'burner torch { only-in: party }\nvariant party { stack.cells: 8 }\nvariant calm { stack.cells: 7 }\nvariant feast { with: party }\n';
         for (const [names, there] of [[[], false], [['calm'], false], [['party'], true], [['feast'], true]] as const) expect(withVariants(rigOf(more), names).rig.parts.has('torch'), names.join()).toBe(there);
     });
+    it('the rig as it stands is without what belongs to variants only, and nobody misses it', () => {
+        const more = 'burner torch { only-in: party }\nbubbler extra { only-in: party }\nvariant party { extra.immersion: 40 mm }\nexpect with party: extra.immersion > 30 mm\n';
+        const a = analyseText(`${base.replace('wash -> guard', 'wash -> extra -> guard')}${more}`);
+        expect(a.rig.parts.has('torch')).toBe(false);
+        expect(a.rig.paths.map(p => p.stops.map(s => s.name).join(' '))).toContain('stack wash guard burner');
+        expect(a.findings.filter(f => /extra|torch/.test(f.message))).toEqual([]);
+        expect(inVariants(a, ['party']).rig.paths.map(p => p.stops.map(s => s.name).join(' '))).toContain('stack wash extra guard burner');
+    });
     it('goes through `like` to whoever is like the part', () => {
         const more = 'bubbler third like wash\nvariant deep { wash.immersion: 60 mm }\n';
         const a = inVariants(analyseText(base + more), ['deep']);
