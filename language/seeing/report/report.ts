@@ -13,7 +13,7 @@ import { CannotRun, run } from '../../run/run.js';
 import { usualDay } from '../../run/scenario.js';
 import { show } from '../../units/format.js';
 import { CannotTry, inputOf } from '../../what-if/input.js';
-import { drawingOf } from '../drawing/drawing.js';
+import { drawingOf } from '../drawing/index.js';
 import { printed } from '../palette.js';
 import { allPlots, figureOf, pictureOf } from '../plots/index.js';
 import { sectionOf } from '../section/layers.js';
