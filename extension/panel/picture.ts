@@ -169,10 +169,13 @@ function marked(svg: SVGSVGElement): SVGGraphicsElement | undefined {
     const place = at === undefined ? undefined : placeOf(svg, at);
     const box = place?.getBBox();
     if (!place || !box?.width) return undefined;
-    const [x1, y1, x2, y2] = [box.x - 6, box.y - 6, box.x + box.width + 6, box.y + box.height + 3];
+    // As large on the screen where the picture is small.
+    const px = 1 / Math.min(1, shown?.scale || 1);
+    const [off, arm] = [6 * px, 8 * px];
+    const [x1, y1, x2, y2] = [box.x - off, box.y - off, box.x + box.width + off, box.y + box.height + off / 2];
     const corners = document.createElementNS('http://www.w3.org/2000/svg', 'path');
     corners.setAttribute('class', 'pointer');
-    corners.setAttribute('d', `M${x1} ${y1 + 8}V${y1}H${x1 + 8}M${x2 - 8} ${y1}H${x2}V${y1 + 8}M${x2} ${y2 - 8}V${y2}H${x2 - 8}M${x1 + 8} ${y2}H${x1}V${y2 - 8}`);
+    corners.setAttribute('d', `M${x1} ${y1 + arm}V${y1}H${x1 + arm}M${x2 - arm} ${y1}H${x2}V${y1 + arm}M${x2} ${y2 - arm}V${y2}H${x2 - arm}M${x1 + arm} ${y2}H${x1}V${y2 - arm}`);
     place.append(corners);
     return place;
 }
