@@ -156,9 +156,17 @@ describe('what is drawn', () => {
         expect(svg).toContain('data-part="store-bag"');
         elementsOf(svg);
     });
+    it('whatever can be pointed at is a part of the text', () => {
+        for (const text of [...files.map(f => readFileSync(f, 'utf8')), ...wholes.slice(0, 40)]) {
+            const analysis = new Analyst(f => (f === 'x.rig' ? text : undefined)).analyse('x.rig');
+            const names = [...drawing(analysis).text.matchAll(/data-part="([^"]*)"/g)].map(m => m[1]);
+            expect(names.length).toBeGreaterThan(10);
+            expect(names.filter(n => !analysis.rig.parts.has(n))).toEqual([]);
+        }
+    });
     it('a finding stands at its part by shape and word', () => {
         const svg = drawing(opened(path.join(examples, 'mistakes', 'relief-missing.rig'))).text;
-        expect(svg).toMatch(/data-part="[\w-]+" data-severity="error"><title>error: [^<]+<\/title><path d="M-2.7[^>]*><text[^>]*>[!\d]+<\/text><text[^>]*>error<\/text>/);
+        expect(svg).toMatch(/data-part="[\w-]+" data-severity="error"><title>error: [^<]+<\/title><path d="M-2.7[^>]*><text[^>]*>[!\d]+<\/text><text[^>]*>errors?<\/text>/);
     });
     it('what is not known is told as not known', () => {
         expect(drawing(analyseText('rig "R", idea\nstack { }\ncolumn c\npath hydrogen: stack -> c')).text).toMatch(/data-quantity="voltage">voltage \?</);
@@ -202,7 +210,8 @@ describe('layout', () => {
     it('few crossings and bends', { timeout: 240_000 }, () => {
         const counts = allLaid().map(crossings);
         const mean = counts.reduce((a, b) => a + b, 0) / counts.length;
-        // A general library for layered graphs, unbound, draws the first 40 of these with 5.9 crossings in the mean, and 7.8 as stably.
+        // elkjs 0.12.1, a general library for layered graphs with the same ports, draws these 200 with 6.0 crossings in the mean and 15 at most;
+        // held to the order of the text, so that it moves as little, with 8.4 and 26.
         expect(mean).toBeLessThan(5);
         expect(Math.max(...counts)).toBeLessThanOrEqual(9);
         expect(allLaid().reduce((sum, l) => sum + bends(l), 0) / counts.length).toBeLessThan(46);
@@ -229,7 +238,7 @@ describe('the sheet', () => {
         });
     };
     it('every word is on the sheet and on no other word', { timeout: 60_000 }, () => {
-        const analyses = [...files.map(opened), ...[...wholes.slice(0, 30), 'rig "A"\nbag\ncylinder\ncompressor'].map(t => new Analyst(() => t).analyse('x.rig'))];
+        const analyses = [...files.map(opened), ...[...wholes, 'rig "A"\nbag\ncylinder\ncompressor'].map(t => new Analyst(() => t).analyse('x.rig'))];
         for (const analysis of analyses) {
             const svg = drawingOf(analysis, printed)?.text;
             if (!svg) continue;

@@ -19,7 +19,7 @@ export function rectsOf({ placed }: Layout): Rect[] {
             { what: node.id, of, x0: x - s.half, x1: x + s.half, y0: y - s.up, y1: y + s.down },
             ...box.name.map((t, k) => label(t, k, NAME)),
             ...Array.from({ length: node.valueLines }, (_, k) => label('0'.repeat(node.valueWidth), box.name.length + k, SMALL)),
-            ...(node.end ? [] : [label('! warning', box.name.length + node.valueLines, SMALL)]),
+            ...(node.end ? [] : [label('! warnings', box.name.length + node.valueLines, SMALL)]),
             ...node.mounts.map((m, k) => {
                 const [mx, my] = [x + box.stem, y - s.up - 4 - (k + 0.5) * MOUNT];
                 return { what: `${node.id}: ${m.name}`, of, x0: mx - BUBBLE, x1: mx + BUBBLE + 5 + widthOf(shortened(m.name), SMALL), y0: my - BUBBLE, y1: my + BUBBLE };

@@ -12,6 +12,8 @@ import { valueLines, valueWidth } from './values.js';
 /** What sits on a box: an instrument that senses it, a small valve, a device that drives it. */
 export interface Mount {
     readonly name: string;
+    /** Its part of the text; undefined for several. */
+    readonly part: string | undefined;
     readonly shape: 'bubble' | 'valve' | 'contact';
     readonly letters: string;
     /** In words: 'switch bag-high, acts on main'. */
@@ -102,7 +104,7 @@ export function graphOf(workings: Workings, without: ReadonlySet<string> = new S
             if (on.length) {
                 const acts = view.controls.listeners(part.name).filter(n => !without.has(n));
                 instruments.push([view, on.join('.'), {
-                    name: part.name, shape, letters: shape === 'valve' ? '' : letters(view, on[1] ?? view.word('reads') ?? ''), says: `${view.kind} ${part.name}${acts.length ? `, acts on ${acts.join(', ')}` : ''}`,
+                    name: part.name, part: part.name, shape, letters: shape === 'valve' ? '' : letters(view, on[1] ?? view.word('reads') ?? ''), says: `${view.kind} ${part.name}${acts.length ? `, acts on ${acts.join(', ')}` : ''}`,
                 }]);
                 continue;
             }
@@ -117,11 +119,11 @@ export function graphOf(workings: Workings, without: ReadonlySet<string> = new S
     }
     for (const d of drafts) {
         const view = d.end ? undefined : workings.viewOf(d.name);
-        for (const name of view ? drivenBy(view) : []) if (!without.has(name.split('.')[0])) mounts.set(d.name, [...(mounts.get(d.name) ?? []), { name, shape: 'contact', letters: '', says: `${name} drives ${d.name}` }]);
+        for (const name of view ? drivenBy(view) : []) if (!without.has(name.split('.')[0])) mounts.set(d.name, [...(mounts.get(d.name) ?? []), { name, part: name.split('.')[0], shape: 'contact', letters: '', says: `${name} drives ${d.name}` }]);
     }
     const nodes = drafts.map((d): Node => {
         const all = d.end ? [] : mounts.get(d.name) ?? [];
-        const some = all.length > MOST_MOUNTS ? [...all.slice(0, MOST_MOUNTS - 1), { name: `${all.length - MOST_MOUNTS + 1} more`, shape: 'contact', letters: '…', says: all.slice(MOST_MOUNTS - 1).map(m => m.says).join('; ') } as const] : all;
+        const some = all.length > MOST_MOUNTS ? [...all.slice(0, MOST_MOUNTS - 1), { name: `${all.length - MOST_MOUNTS + 1} more`, part: undefined, shape: 'contact', letters: '…', says: all.slice(MOST_MOUNTS - 1).map(m => m.says).join('; ') } as const] : all;
         return { ...d, valueLines: valueLines(d.kind), valueWidth: valueWidth(d.kind), mounts: some, like: [], flipped: false, ports: new Map() };
     });
     const graph = nodes.length >= FOLDS_FROM ? fold({ nodes, lines, elsewhere }) : { nodes, lines, elsewhere };

@@ -39,6 +39,6 @@ export function mark(severity: Severity, count: number, x: number, y: number, pa
     return [
         el('path', { d: shapes[severity], transform: `translate(${x} ${y})`, fill: severity === 'hint' ? palette.paper : colour, stroke: colour }),
         el('text', { x, y: y + (severity === 'warning' ? 4 : 3), 'text-anchor': 'middle', 'font-size': 8, 'font-weight': 700, fill: severity === 'hint' ? palette.soft : palette.paper }, count > 1 ? count : severity === 'hint' ? 'i' : '!'),
-        ...(word ? [el('text', { x: x + 10, y: y + 3.5, 'font-size': 10, fill: colour }, severity)] : []),
+        ...(word ? [el('text', { x: x + 10, y: y + 3.5, 'font-size': 10, fill: colour }, count > 1 ? `${severity}s` : severity)] : []),
     ];
 }

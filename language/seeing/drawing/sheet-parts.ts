@@ -90,7 +90,7 @@ export function mountOf(m: Mount, x: number, y: number, stem: number, palette: P
         el('text', { x, y: y + 3.3, 'font-size': m.letters.length > 2 ? 8 : 9, 'text-anchor': 'middle', fill: palette.ink }, m.letters)]
         : m.shape === 'valve' ? el('path', { d: `M${x - 8} ${y - 5}v10l16-10v10Z`, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.2 })
             : [el('rect', { x: x - 8, y: y - 5.5, width: 16, height: 11, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1 }), el('path', { d: `M${x - 6} ${y + 2}h3l6-4.5M${x + 3} ${y + 2}h3`, ...line, stroke: palette.ink })];
-    return el('g', { 'data-part': m.name, 'data-mount': m.shape },
+    return el('g', { 'data-part': m.part, 'data-mount': m.shape },
         el('title', {}, m.says),
         stem > 0 && el('path', { d: `M${round(x)} ${round(y + edge)}V${round(y + stem)}`, ...line, 'stroke-dasharray': m.shape === 'valve' ? undefined : '3 2.5' }), shape,
         el('text', { x: x + BUBBLE + 5, y: y + 3.5, 'font-size': SMALL, fill: palette.ink }, shortened(m.name)));

@@ -43,7 +43,7 @@ export function boxOf(node: Node, ports: Iterable<Port> = node.ports.values()): 
     }
     const name = [...broken(node.name), ...(node.like.length ? [`× ${node.like.length}`] : [])];
     const width = Math.max(
-        ...name.map(n => widthOf(n, NAME)), widthOf('0'.repeat(node.valueWidth), SMALL), node.end ? 0 : widthOf('warning', SMALL) + 15,
+        ...name.map(n => widthOf(n, NAME)), widthOf('0'.repeat(node.valueWidth), SMALL), node.end ? 0 : widthOf('warnings', SMALL) + 15,
     );
     const height = (name.length + node.valueLines + (node.end ? 0 : 1)) * LINE;
     const top = below ? 16 : down + 13;
