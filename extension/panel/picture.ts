@@ -64,6 +64,7 @@ export function settle(root: HTMLElement, picture: Panel['picture'], part: strin
         return;
     }
     const fresh = shown?.name !== picture.name;
+    const before = fresh ? undefined : shown?.svg;
     if (shown?.svg !== svg) {
         const { width, height } = svg.viewBox.baseVal;
         const scale = fresh ? 1 : shown!.scale;
@@ -76,6 +77,7 @@ export function settle(root: HTMLElement, picture: Panel['picture'], part: strin
     for (const l of view.hidden) for (const g of svg.querySelectorAll(`[data-layer="${CSS.escape(l)}"]`)) g.setAttribute('display', 'none');
     at = part;
     const place = marked(svg);
+    if (before && before !== svg) steadied(before, svg);
     if (place && (look || fresh || seen !== at)) intoView(place, fresh);
     if (look) frame.closest('section')?.scrollIntoView({ block: 'nearest', behavior: gently() });
     seen = at;
@@ -178,6 +180,34 @@ function marked(svg: SVGSVGElement): SVGGraphicsElement | undefined {
     corners.setAttribute('d', `M${x1} ${y1 + arm}V${y1}H${x1 + arm}M${x2 - arm} ${y1}H${x2}V${y1 + arm}M${x2} ${y2 - arm}V${y2}H${x2 - arm}M${x1 + arm} ${y2}H${x1}V${y2 - arm}`);
     place.append(corners);
     return place;
+}
+/** Where the symbols stand on a sheet. */
+function placesOn(svg: SVGSVGElement): Map<string, readonly [number, number]> {
+    const places = new Map<string, readonly [number, number]>();
+    for (const g of svg.querySelectorAll<SVGGElement>('[data-kind] > g')) {
+        const [, x, y] = /translate\(([-\d.]+) ([-\d.]+)\)/.exec(g.getAttribute('transform') ?? '') ?? [];
+        const name = g.parentElement!.dataset.part;
+        if (x !== undefined && name !== undefined) places.set(name, [Number(x), Number(y)]);
+    }
+    return places;
+}
+/** An edit may move parts on the sheet: the one under the cursor, or else in the middle, stays where it is on the screen. */
+function steadied(before: SVGSVGElement, after: SVGSVGElement): void {
+    if (!frame || !shown) return;
+    const [then, now] = [placesOn(before), placesOn(after)];
+    const { scale } = shown;
+    const [x, y] = [(frame.scrollLeft + frame.clientWidth / 2) / scale, (frame.scrollTop + frame.clientHeight / 2) / scale];
+    let [name, least] = [at !== undefined && then.has(at) && now.has(at) ? at : undefined, Infinity];
+    if (name === undefined) {
+        for (const [n, [px, py]] of then) {
+            const far = Math.hypot(px - x, py - y);
+            if (far < least && now.has(n)) [name, least] = [n, far];
+        }
+    }
+    if (name === undefined) return;
+    const [[ax, ay], [bx, by]] = [then.get(name)!, now.get(name)!];
+    if (ax !== bx) frame.scrollLeft += (bx - ax) * scale;
+    if (ay !== by) frame.scrollTop += (by - ay) * scale;
 }
 /** Nothing moves if it is in view. */
 function intoView(place: SVGGraphicsElement, atOnce: boolean): void {

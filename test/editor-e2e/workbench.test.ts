@@ -417,6 +417,27 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await expect.poll(inView).toBe(true);
         await shot('drawing-cylinder');
 
+        // A part that is typed into the way before it moves it on the sheet, and not on the screen.
+        await toText();
+        await w.page.waitForTimeout(600);
+        const cylinder = page.locator('.drawing [data-part=cylinder][data-kind] > g');
+        const places = () => cylinder.evaluate(g => {
+            const [, x] = /translate\(([\d.]+)/.exec(g.getAttribute('transform')!)!;
+            return { sheet: Number(x), screen: g.getBoundingClientRect().left };
+        });
+        const row = lines.findIndex(line => line.includes('-> high-line -> cylinder'));
+        await w.caret(row + 1, lines[row].indexOf('-> cylinder') + 1);
+        const stood = await places();
+        await w.type('-> late-line ');
+        await page.locator('.drawing [data-part=late-line]').first().waitFor();
+        const stands = await places();
+        expect(stands.sheet).toBeGreaterThan(stood.sheet + 30);
+        expect(Math.abs(stands.screen - stood.screen)).toBeLessThan(2);
+        await w.revert();
+        await toText();
+        await w.caret(at('cylinder'), 3);
+        await expect.poll(marked).toBe('cylinder');
+
         // Layers go and come, and the picture stands still.
         await w.page.waitForTimeout(600);
         const still = await scrolled();
