@@ -73,8 +73,12 @@ export function settle(root: HTMLElement, picture: Panel['picture'], part: strin
         scaled(scale);
     }
     fitted();
-    for (const g of svg.querySelectorAll('[data-layer]')) g.removeAttribute('display');
-    for (const l of view.hidden) for (const g of svg.querySelectorAll(`[data-layer="${CSS.escape(l)}"]`)) g.setAttribute('display', 'none');
+    // A part goes with the last of what it carries.
+    for (const g of svg.querySelectorAll<SVGGElement>('[data-layer], [data-media]')) {
+        const { layer, media } = g.dataset;
+        if ((layer !== undefined && view.hidden.includes(layer)) || media?.split(' ').every(m => view.hidden.includes(m))) g.setAttribute('display', 'none');
+        else g.removeAttribute('display');
+    }
     at = part;
     const place = marked(svg);
     if (before && before !== svg) steadied(before, svg);
@@ -158,12 +162,12 @@ function pointed(e: Event): void {
     if (part) tell.toPart(part);
 }
 
-/** Its symbol in the flow, else the instrument that sits on another, else its rung. */
+/** Its symbol in the flow, else the instrument that sits on another, else its coil in the rungs. */
 function placeOf(svg: SVGSVGElement, name: string): SVGGraphicsElement | undefined {
     const all = [...svg.querySelectorAll<SVGGElement>('[data-part]')].filter(g => g.dataset.part === name || g.dataset.like?.split(' ').includes(name));
     const symbol = all.find(g => g.dataset.kind);
     if (symbol) return symbol.querySelector<SVGGraphicsElement>('g') ?? symbol;
-    return all.find(g => g.dataset.mount && g.dataset.mount !== 'contact') ?? all.find(g => g.classList.contains('rung')) ?? all[0];
+    return all.find(g => g.dataset.mount && g.dataset.mount !== 'contact') ?? all.find(g => g.classList.contains('rung'))?.querySelector<SVGGElement>('.coil') ?? all[0];
 }
 /** Corners around the part under the cursor, closer below, where its name stands. */
 function marked(svg: SVGSVGElement): SVGGraphicsElement | undefined {

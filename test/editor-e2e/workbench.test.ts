@@ -490,6 +490,13 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.find('.monaco-editor.focused').first().waitFor();
         await again.locator('.drawing [data-part=regulator][data-kind] g').first().click();
         await expect.poll(() => w.find('.statusbar-item', /^Ln /).first().innerText()).toContain(`Ln ${at('regulator')},`);
+        // What stands in no flow is marked where it drives something.
+        await w.caret(at('contactor main'), 12);
+        const rung = again.locator('.drawing .rung .pointer');
+        await rung.waitFor();
+        expect(await rung.evaluate(p => p.closest('[data-part]')!.getAttribute('data-part'))).toBe('main');
+        await w.page.waitForTimeout(600);
+        await shot('drawing-rung');
         for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
             await w.theme(label, marker);
             // The paper of the picture is the page's own.

@@ -108,10 +108,10 @@ describe('what is drawn', () => {
     /** Parts by layer, what sits on them, lines with their ends, contacts: everything but places. */
     const structure = (svg: string) => {
         const all = elementsOf(svg);
-        const layerOf = (i: number): string => (i < 0 ? '' : all[i].attributes.get('data-layer') ?? layerOf(all[i].within));
+        const layerOf = (i: number): string => (i < 0 ? '' : all[i].attributes.get('data-layer') ?? all[i].attributes.get('data-media') ?? layerOf(all[i].within));
         const list = (pick: (a: Map<string, string>) => string | undefined) => all.flatMap(({ attributes, within }) => {
             const text = pick(attributes);
-            return text === undefined ? [] : [`${layerOf(within)}: ${text}`];
+            return text === undefined ? [] : [`${attributes.get('data-media') ?? layerOf(within)}: ${text}`];
         });
         return [
             ...list(a => (a.has('data-kind') ? `${a.get('data-kind')} ${a.get('data-part') ?? '(end)'}` : undefined)),
@@ -149,6 +149,13 @@ describe('what is drawn', () => {
             expect(left.length).toBeGreaterThan(50);
         }
     });
+    it('a part is there as long as one of its media is, and all that stands at it', () => {
+        const analysis = opened(path.join(examples, 'jeweller-torch-store.rig'));
+        const gas = drawing(analysis, { layers: ['hydrogen', 'values', 'control', 'findings'] }).text;
+        for (const there of ['data-part="cylinder" data-kind', 'data-part="stack" data-kind', '10.5 bar']) expect(gas.includes(there), there).toBe(true);
+        for (const gone of ['data-part="h2-cooler"', 'data-part="main-fuse"', '30 A', 'data-part="o2-level-low" data-mount']) expect(gas.includes(gone), gone).toBe(false);
+        expect(drawing(analysis, { layers: ['water'] }).text).toContain('data-part="h2-cooler" data-kind');
+    });
     it('a part that is left out is told nowhere, nor what senses it', () => {
         const analysis = opened(path.join(examples, 'jeweller-torch-store.rig'));
         const svg = drawing(analysis, { without: new Set(['cylinder', 'compressor', 'compressor-contactor']) }).text;
@@ -166,7 +173,7 @@ describe('what is drawn', () => {
     });
     it('a finding stands at its part by shape and word', () => {
         const svg = drawing(opened(path.join(examples, 'mistakes', 'relief-missing.rig'))).text;
-        expect(svg).toMatch(/data-part="[\w-]+" data-severity="error"><title>error: [^<]+<\/title><path d="M-2.7[^>]*><text[^>]*>[!\d]+<\/text><text[^>]*>errors?<\/text>/);
+        expect(svg).toMatch(/data-part="[\w-]+"[^>]* data-severity="error"><title>error: [^<]+<\/title><path d="M-2.7[^>]*><text[^>]*>[!\d]+<\/text><text[^>]*>errors?<\/text>/);
     });
     it('what is not known is told as not known', () => {
         expect(drawing(analyseText('rig "R", idea\nstack { }\ncolumn c\npath hydrogen: stack -> c')).text).toMatch(/data-quantity="voltage">voltage \?</);

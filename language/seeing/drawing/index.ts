@@ -10,12 +10,12 @@ import type { Palette } from '../palette.js';
 import { el, picture, type Markup } from '../svg.js';
 import { rungs } from './controls.js';
 import { graphOf, leftOut, type Graph } from './graph.js';
-import { layerOf, layers, type Layer } from './layers.js';
+import { layerOf, layers, lineLayers, type Layer } from './layers.js';
 import { BUBBLE, LINE, MOUNT, shortened, SMALL } from './layout/boxes.js';
 import { layOut, type Layout } from './layout/index.js';
-import { findingsByPart, mark, worst } from './marks.js';
+import { findingsByPart, mark, severities } from './marks.js';
 import { rungSheet } from './rung-sheet.js';
-import { heading, homeOf, legend, linesOf, mountOf, partOf } from './sheet-parts.js';
+import { heading, legend, linesOf, mediaOf, mountOf, partOf } from './sheet-parts.js';
 import { valuesOf } from './values.js';
 
 export { layers, type Layer };
@@ -33,7 +33,7 @@ const TITLE = 84;
 const NARROWEST = 760;
 /** Width of a name beside an instrument that stands by itself. */
 const APART = 190;
-/** Width of what stands beside a tall flow, and of the gap before it. */
+/** Width of what stands beside the flow, and of the gap before it. */
 const [BESIDE, GAP] = [640, 64];
 
 let last: { readonly key: string; readonly layout: Layout } | undefined;
@@ -58,20 +58,24 @@ function sheetOf(analysis: Analysis, palette: Palette, { layers: shown = layers,
     const has = (layer: Layer) => shown.includes(layer);
     const found = findingsByPart(analysis);
 
-    // A flow with a second band is tall: what drives what stands beside it, and else below.
-    const beside = graph.nodes.some(n => n.kind === 'compressor');
-    const flowWidth = beside ? flow.width : Math.max(flow.width, NARROWEST);
-    const sideWidth = beside ? BESIDE : flowWidth;
-    const inner = beside ? flowWidth + GAP + BESIDE : flowWidth;
-    const sheet = rungSheet(driven, sideWidth, palette);
     const { elsewhere } = graph;
-    const below = beside ? TITLE + 12 : TITLE + flow.height + (flow.placed.length ? 44 : 0);
-    const bubbles = below + (sheet.height ? sheet.height + 44 : 0);
-    const perRow = Math.max(1, Math.floor(sideWidth / APART));
-    const foot = Math.max(bubbles + (elsewhere.length ? 26 + Math.ceil(elsewhere.length / perRow) * 34 : 0), TITLE + flow.height) + 34;
-    const height = foot + 62;
-    // Landscape, whatever the rig: the sides of a sheet of ISO 216.
-    const width = Math.max(inner + 2 * MARGIN, height * Math.SQRT2);
+    /** What drives what stands below the flow or beside it. */
+    const arranged = (beside: boolean) => {
+        const flowWidth = beside ? flow.width : Math.max(flow.width, NARROWEST);
+        const sideWidth = beside ? BESIDE : flowWidth;
+        const inner = beside ? flowWidth + GAP + BESIDE : flowWidth;
+        const sheet = rungSheet(driven, sideWidth, palette);
+        const below = beside ? TITLE + 12 : TITLE + flow.height + (flow.placed.length ? 44 : 0);
+        const bubbles = below + (sheet.height ? sheet.height + 44 : 0);
+        const perRow = Math.max(1, Math.floor(sideWidth / APART));
+        const foot = Math.max(bubbles + (elsewhere.length ? 26 + Math.ceil(elsewhere.length / perRow) * 34 : 0), TITLE + flow.height) + 34;
+        const height = foot + 62;
+        // Landscape, whatever the rig: the sides of a sheet of ISO 216.
+        return { beside, flowWidth, inner, sheet, below, bubbles, perRow, foot, height, width: Math.max(inner + 2 * MARGIN, height * Math.SQRT2) };
+    };
+    // As fits the smaller sheet: on paper its words are larger.
+    const [under, aside] = [arranged(false), arranged(true)];
+    const { beside, flowWidth, inner, sheet, below, bubbles, perRow, foot, height, width } = (driven.length || elsewhere.length) && aside.width < under.width ? aside : under;
     const left = (width - inner) / 2;
     const side = beside ? left + flowWidth + GAP : left;
     const layout = moved(flow, left + (flowWidth - flow.width) / 2, TITLE);
@@ -80,58 +84,62 @@ function sheetOf(analysis: Analysis, palette: Palette, { layers: shown = layers,
     const into = (layer: string, ...markup: Markup[]) => byLayer.set(layer, [...(byLayer.get(layer) ?? []), ...markup]);
     const marked = new Set<string>();
     let told = 0;
-    /** The mark of some parts, at the first of the places where they stand. */
-    const tell = (names: readonly string[], x: number, y: number, word = true) => {
-        const all = names.filter(n => !marked.has(n)).flatMap(n => found.byPart.get(n) ?? []);
+    /** The mark of some parts, at the first of the places where they stand; it goes with the layer and the media of that place. */
+    const tell = (names: readonly string[], x: number, y: number, carries: string | undefined, layer: Layer | undefined, word = true) => {
+        if (layer && !has(layer)) return;
+        const all = names.filter(n => !marked.has(n)).flatMap(n => found.byPart.get(n) ?? []).sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
         for (const n of names) marked.add(n);
         told += all.length;
         if (!all.length) return;
-        const level = worst(all);
-        into('findings', el('g', { 'data-part': names[0], 'data-severity': level },
+        const level = all[0].severity;
+        into('findings', el('g', { 'data-part': names[0], 'data-layer': layer, 'data-media': carries, 'data-severity': level },
             el('title', {}, all.map(f => `${f.severity}: ${f.message}`).join('\n')), mark(level, all.filter(f => f.severity === level).length, x, y, palette, word)));
     };
     for (const l of linesOf(layout, palette)) into(l.layer, l.markup);
+    const parts: Markup[] = [];
     for (const p of layout.placed) {
         const { node, box } = p;
-        into(homeOf(node), partOf(p, palette));
+        // A part is there as long as one of the media is that it carries, and all that stands at it with it.
+        const on = mediaOf(node);
+        if (on.length && !on.some(has)) continue;
+        const carries = on.join(' ') || undefined;
+        parts.push(partOf(p, carries, palette));
         if (!node.end) {
             const line = (k: number) => p.y + box.text.y + k * LINE;
             const part = node.like.length ? undefined : rig.parts.get(node.name);
             if (part && node.valueLines) {
-                into('values', el('g', { 'data-part': node.name }, valuesOf(part, workings).map((v, k) => el('text', {
+                into('values', el('g', { 'data-part': node.name, 'data-media': carries }, valuesOf(part, workings).map((v, k) => el('text', {
                     x: p.x + box.text.x, y: line(box.name.length + k), 'text-anchor': box.text.anchor, 'font-size': SMALL, fill: palette.soft, 'data-quantity': v.name,
                 }, fitted(v.text, SMALL, widthOf('0'.repeat(node.valueWidth), SMALL))))));
             }
-            tell(node.like.length ? node.like : [node.name], p.x + box.text.x + (box.text.anchor === 'middle' ? -18 : 7), line(box.name.length + node.valueLines) - 2);
+            tell(node.like.length ? node.like : [node.name], p.x + box.text.x + (box.text.anchor === 'middle' ? -18 : 7), line(box.name.length + node.valueLines) - 2, carries, undefined);
         }
-    }
-    for (const { node, box, x: middle, y: main } of layout.placed) {
         for (const [k, m] of node.mounts.entries()) {
-            const [x, y] = [middle + box.stem, main - node.symbol.up - 4 - (k + 0.5) * MOUNT];
-            into('control', mountOf(m, x, y, k ? MOUNT - (node.mounts[k - 1].shape === 'bubble' ? BUBBLE : 6) : MOUNT / 2 + 4, palette));
-            if (m.shape !== 'contact') tell([m.name], x + BUBBLE + 14 + widthOf(shortened(m.name), SMALL), y, false);
+            const [x, y] = [p.x + box.stem, p.y - node.symbol.up - 4 - (k + 0.5) * MOUNT];
+            into('control', mountOf(m, x, y, k ? MOUNT - (node.mounts[k - 1].shape === 'bubble' ? BUBBLE : 6) : MOUNT / 2 + 4, palette, carries));
+            if (m.shape !== 'contact') tell([m.name], x + BUBBLE + 14 + widthOf(shortened(m.name), SMALL), y, carries, 'control', false);
         }
     }
     if (sheet.height) {
         into('control', heading('What drives what', side, below, palette), el('g', { transform: `translate(${side} ${below + 16})` }, sheet.markup));
-        for (const [name, spot] of sheet.spots) tell([name], side + spot.x, below + 16 + spot.y);
+        for (const [name, spot] of sheet.spots) tell([name], side + spot.x, below + 16 + spot.y, undefined, 'control');
     }
     if (elsewhere.length) {
         into('control', heading('Elsewhere: in the room, or on what is not drawn', side, bubbles, palette));
         for (const [k, m] of elsewhere.entries()) {
             const [x, y] = [side + BUBBLE + 16 + (k % perRow) * APART, bubbles + 26 + Math.floor(k / perRow) * 34];
             into('control', mountOf(m, x, y, 0, palette), el('text', { x: x + BUBBLE + 5, y: y + 15, 'font-size': 9, fill: palette.soft }, shortened(m.senses)));
-            tell([m.name], x + BUBBLE + 14 + widthOf(shortened(m.name), SMALL), y, false);
+            tell([m.name], x + BUBBLE + 14 + widthOf(shortened(m.name), SMALL), y, undefined, 'control', false);
         }
     }
-    const groups = [...layers.slice(0, -2), 'cells', ...layers.slice(-2)].filter(l => l === 'cells' || has(l as Layer));
+    const drawn = (some: readonly Layer[]) => some.filter(has).map(l => el('g', { class: `layer layer-${l}`, 'data-layer': l }, byLayer.get(l)));
     const used = new Set(layout.drawn.map(d => layerOf(d.line.medium)));
     const inLegend = media.filter(l => used.has(l));
     return picture(id, width, height, `Flow drawing: ${rig.title || 'rig'}`, described(layout),
         el('rect', { width, height, fill: palette.paper }),
         el('text', { x: left, y: 44, 'font-size': 19, 'font-weight': 600, fill: palette.ink }, fitted(rig.title || 'A rig without a title', 19, inner / 1.08)),
         el('text', { x: left, y: 62, 'font-size': 11, fill: palette.soft }, `Flow drawing, not to scale. Stage: ${rig.stage}.`),
-        groups.map(l => el('g', { class: `layer layer-${l}`, 'data-layer': l }, byLayer.get(l))),
+        drawn(lineLayers), el('g', { class: 'parts' }, parts), drawn(['control', 'values', 'findings']),
         legend(left, foot, inner, inLegend, has, analysis.findings.length > 0, analysis.findings.length - told, palette));
 }
 const moved = (l: Layout, dx: number, dy: number): Layout => ({

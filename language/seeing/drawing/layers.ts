@@ -2,7 +2,9 @@
 import type { Medium } from '../../vocabulary/define.js';
 import type { Palette } from '../palette.js';
 
-export const layers = ['control', 'water', 'current', 'lye', 'oxygen', 'hydrogen', 'values', 'findings'] as const;
+/** Lines, the most important last: they lie on top. */
+export const lineLayers = ['water', 'current', 'lye', 'oxygen', 'hydrogen'] as const;
+export const layers = [...lineLayers, 'control', 'values', 'findings'] as const;
 export type Layer = (typeof layers)[number];
 
 export interface LineLook {

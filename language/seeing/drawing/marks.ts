@@ -31,7 +31,6 @@ const shapes: Readonly<Record<Severity, string>> = {
 };
 const colours: Readonly<Record<Severity, keyof Palette>> = { error: 'error', warning: 'warning', hint: 'soft' };
 export const severities: readonly Severity[] = ['error', 'warning', 'hint'];
-export const worst = (findings: readonly Finding[]): Severity => severities.find(s => findings.some(f => f.severity === s))!;
 
 /** The mark with its middle at x, y; its word to the right. */
 export function mark(severity: Severity, count: number, x: number, y: number, palette: Palette, word = true): Markup[] {

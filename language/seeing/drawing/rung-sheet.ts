@@ -82,7 +82,7 @@ function draw(rung: Rung, x0: number, y0: number, width: number, palette: Palett
         } else {
             const at = right + 14;
             wire(`M${right} ${y}H${at}M${at + 26} ${y}h8M${at + 34} ${y - 5}V${y + 5}`);
-            parts.push(el('path', { d: `M${at} ${y - 8}h26v16h-26Z`, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.5 }));
+            parts.push(el('g', { class: 'coil' }, el('path', { d: `M${at} ${y - 8}h26v16h-26Z`, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.5 })));
             if (rung.kind === 'timer') parts.push(el('path', { d: `M${at} ${y - 8}h8v16h-8ZM${at} ${y - 8}l8 16M${at + 8} ${y - 8}l-8 16`, fill: 'none', stroke: palette.ink }));
             const name = two(rung.name);
             for (const [n, t] of name.entries()) text(at + 40, y + 4 - (name.length - 1) * 6 + n * 12, t, { 'text-anchor': 'start', 'font-size': 11 });

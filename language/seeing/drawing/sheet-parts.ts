@@ -69,10 +69,10 @@ function codeOf(lines: readonly Drawn[], layout: Layout, look: LineLook, least: 
         el('text', { x: best.x, y: best.y + 3.2, 'font-size': 9, 'text-anchor': 'middle', fill: colour }, look.code));
 }
 /** A part: its symbol and its name. */
-export function partOf({ node, box, x, y }: Placed, palette: Palette): Markup {
+export function partOf({ node, box, x, y }: Placed, carries: string | undefined, palette: Palette): Markup {
     const s = node.symbol;
     const thin = { fill: 'none', stroke: palette.ink, 'stroke-width': 1.1, 'stroke-linejoin': 'round', 'stroke-linecap': 'round' };
-    return el('g', { 'data-part': node.end ? undefined : node.name, 'data-end': node.end ? node.name : undefined, 'data-kind': node.kind, 'data-like': node.like.length ? node.like.join(' ') : undefined },
+    return el('g', { 'data-part': node.end ? undefined : node.name, 'data-end': node.end ? node.name : undefined, 'data-kind': node.kind, 'data-media': carries, 'data-like': node.like.length ? node.like.join(' ') : undefined },
         el('title', {}, node.end ? node.name : node.like.length ? `${node.like.length} ${node.kind}: ${node.like.join(', ')}` : `${node.kind} ${node.name}`),
         el('g', { transform: `translate(${round(x)} ${round(y)})${node.flipped ? ' scale(-1 1)' : ''}` },
             s.body && el('path', { d: s.body, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.7, 'stroke-linejoin': 'round' }),
@@ -83,14 +83,14 @@ export function partOf({ node, box, x, y }: Placed, palette: Palette): Markup {
         box.name.map((t, k) => el('text', { x: x + box.text.x, y: y + box.text.y + k * LINE, 'text-anchor': box.text.anchor, 'font-size': NAME, fill: palette.ink }, t)));
 }
 /** What sits on a part, or stands by itself: an instrument, a small valve, the contact of what drives it. */
-export function mountOf(m: Mount, x: number, y: number, stem: number, palette: Palette): Markup {
+export function mountOf(m: Mount, x: number, y: number, stem: number, palette: Palette, carries?: string): Markup {
     const edge = m.shape === 'bubble' ? BUBBLE : 6;
     const line = { fill: 'none', stroke: palette.control, 'stroke-width': 1 };
     const shape = m.shape === 'bubble' ? [el('circle', { cx: x, cy: y, r: BUBBLE, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.2 }),
         el('text', { x, y: y + 3.3, 'font-size': m.letters.length > 2 ? 8 : 9, 'text-anchor': 'middle', fill: palette.ink }, m.letters)]
         : m.shape === 'valve' ? el('path', { d: `M${x - 8} ${y - 5}v10l16-10v10Z`, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1.2 })
             : [el('rect', { x: x - 8, y: y - 5.5, width: 16, height: 11, fill: palette.paper, stroke: palette.ink, 'stroke-width': 1 }), el('path', { d: `M${x - 6} ${y + 2}h3l6-4.5M${x + 3} ${y + 2}h3`, ...line, stroke: palette.ink })];
-    return el('g', { 'data-part': m.part, 'data-mount': m.shape },
+    return el('g', { 'data-part': m.part, 'data-mount': m.shape, 'data-media': carries },
         el('title', {}, m.says),
         stem > 0 && el('path', { d: `M${round(x)} ${round(y + edge)}V${round(y + stem)}`, ...line, 'stroke-dasharray': m.shape === 'valve' ? undefined : '3 2.5' }), shape,
         el('text', { x: x + BUBBLE + 5, y: y + 3.5, 'font-size': SMALL, fill: palette.ink }, shortened(m.name)));
@@ -126,9 +126,7 @@ export function legend(x: number, y: number, width: number, used: readonly Mediu
         el('text', { x, y: y + 26, 'font-size': 10.5, fill: palette.soft }, caution),
         findings && has('findings') && rest > 0 && el('text', { x, y: y + 41, 'font-size': 10.5, fill: palette.soft }, `${rest} more ${rest === 1 ? 'finding is' : 'findings are'} about what is not drawn here.`));
 }
-/** In which layer the part stands: that of the medium it was given for; the cells in every one. */
-export function homeOf(node: Node): string {
-    if (node.kind === 'stack') return 'cells';
-    const medium = ['hydrogen', 'oxygen', 'lye', 'water', 'current'].find(m => [...node.ports.keys()].some(k => k.startsWith(`${m} `)));
-    return medium ? layerOf(medium) : 'cells';
+/** What runs through a part. */
+export function mediaOf(node: Node): Medium[] {
+    return [...new Set([...node.ports.keys()].map(k => layerOf(k.split(' ')[0])))];
 }
