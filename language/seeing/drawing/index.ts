@@ -87,7 +87,7 @@ function sheetOf(analysis: Analysis, palette: Palette, { layers: shown = layers,
     /** The mark of some parts, at the first of the places where they stand; it goes with the layer and the media of that place. */
     const tell = (names: readonly string[], x: number, y: number, carries: string | undefined, layer: Layer | undefined, word = true) => {
         if (layer && !has(layer)) return;
-        const all = names.filter(n => !marked.has(n)).flatMap(n => found.byPart.get(n) ?? []).sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
+        const all = names.filter(n => !marked.has(n)).flatMap(n => found.get(n) ?? []).sort((a, b) => severities.indexOf(a.severity) - severities.indexOf(b.severity));
         for (const n of names) marked.add(n);
         told += all.length;
         if (!all.length) return;

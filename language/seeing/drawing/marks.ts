@@ -5,24 +5,18 @@ import type { Span } from '../../rig/rig.js';
 import type { Palette } from '../palette.js';
 import { el, type Markup } from '../svg.js';
 
-export interface Findings {
-    readonly byPart: ReadonlyMap<string, readonly Finding[]>;
-    /** On no part. */
-    readonly rest: readonly Finding[];
-}
-export function findingsByPart({ rig, findings }: Analysis): Findings {
+/** What stands on no part is left out. */
+export function findingsByPart({ rig, findings }: Analysis): ReadonlyMap<string, readonly Finding[]> {
     const byFile = new Map<string, { span: Span; name: string }[]>();
     const note = (span: Span, name: string) => byFile.set(span.file, [...(byFile.get(span.file) ?? []), { span, name }]);
     for (const part of rig.parts.values()) if (!part.implied) note(part.span, part.name);
     for (const path of rig.paths) for (const stop of path.stops) if (rig.parts.has(stop.name)) note(stop.span, stop.name);
     const byPart = new Map<string, Finding[]>();
-    const rest: Finding[] = [];
     for (const f of findings) {
         const at = byFile.get(f.span.file)?.find(p => p.span.start <= f.span.start && f.span.start < p.span.end);
         if (at) byPart.set(at.name, [...(byPart.get(at.name) ?? []), f]);
-        else rest.push(f);
     }
-    return { byPart, rest };
+    return byPart;
 }
 const shapes: Readonly<Record<Severity, string>> = {
     error: 'M-2.7-6.5H2.7L6.5-2.7V2.7L2.7 6.5H-2.7L-6.5 2.7V-2.7Z',
