@@ -472,6 +472,16 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         expect((await scrolled())[0]).toBeCloseTo(left - 90, -1);
         expect(await marked()).toBe('cylinder');
 
+        // Another picture is as wide as the panel; the command comes back to the drawing.
+        await page.locator('select').selectOption({ label: 'The stack in section' });
+        await page.locator('.drawing[aria-label^="The stack in section"]').waitFor();
+        expect(await frame.evaluate(f => f.scrollWidth - f.clientWidth)).toBeLessThanOrEqual(1);
+        await shot('drawing-section');
+        await toText();
+        await w.run('Rigwright: Show in the Drawing');
+        await page.locator('.drawing[aria-label^="Flow drawing"] .pointer').waitFor();
+        expect(await page.locator('select').inputValue()).toBe('drawing');
+
         // What was chosen is there again in the next panel.
         await w.run('View: Close All Editors');
         await w.openFile('jeweller-torch-store.rig');

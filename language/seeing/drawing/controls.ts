@@ -5,7 +5,7 @@
 import type { View } from '../../quantities/view.js';
 import type { Workings } from '../../quantities/workings.js';
 
-export type Contact = 'make' | 'break' | 'button';
+export type Contact = 'make' | 'break' | 'press-make' | 'press-break';
 export interface Group {
     /** The key of the text in plain words: 'stopped by'. */
     readonly words: string;
@@ -21,7 +21,7 @@ export interface Rung {
 }
 /** Any one of the entries is enough, so they stand beside each other. */
 const anyOf = new Set(['latched-by', 'sounded-by', 'opened-by']);
-const keys: readonly (readonly [key: string, shape: Contact])[] = [
+const keys: readonly (readonly [key: string, shape: 'make' | 'break'])[] = [
     ['latched-by', 'make'], ['follows', 'make'], ['needs', 'make'], ['open-while', 'make'], ['shut-while', 'make'], ['stopped-by', 'break'], ['shut-by', 'break'],
     ['opened-by', 'break'], ['sounded-by', 'make'],
 ];
@@ -40,7 +40,7 @@ export function rungs(workings: Workings, without: ReadonlySet<string>): Rung[] 
         const groups: Group[] = [];
         for (const [key, shape] of keys) {
             if (!(key in kind.properties)) continue;
-            const row = rowOf(view, key).map(names => names.filter(n => !without.has(n.split('.')[0]))).filter(names => names.length).map(names => names.map(name => ({ name, shape: isButton(workings, name) ? 'button' as const : shape })));
+            const row = rowOf(view, key).map(names => names.filter(n => !without.has(n.split('.')[0]))).filter(names => names.length).map(names => names.map(name => ({ name, shape: isButton(workings, name) ? `press-${shape}` as const : shape })));
             if (!row.length) continue;
             const beside = anyOf.has(key) ? [row.flat()] : row;
             // What is latched holds itself by a contact of its own.

@@ -1,4 +1,4 @@
-/** The rungs of what drives what, side by side under the flow as far as there is room. */
+/** The rungs of what drives what, with contacts and coils as IEC 60617 has them (from memory), side by side under the flow as far as there is room. */
 import type { Palette } from '../palette.js';
 import { el, type Markup } from '../svg.js';
 import { widthOf } from '../plots/text-width.js';
@@ -11,7 +11,8 @@ const [COIL, APART] = [128, 22];
 const shapes: Readonly<Record<Contact, string>> = {
     make: 'M-14 0H-6L7-9M6 0H14',
     break: 'M-14 0H-6L8-8M6 0H14M6 0V-9.5',
-    button: 'M-14 0H-6L7-9M6 0H14M0-5V-12M-4-12H4',
+    'press-make': 'M-14 0H-6L7-9M6 0H14M0-5V-12M-4-12H4',
+    'press-break': 'M-14 0H-6L8-8M6 0H14M6 0V-9.5M0-5V-13M-4-13H4',
 };
 export interface RungSheet {
     readonly height: number;
