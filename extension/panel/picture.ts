@@ -1,4 +1,4 @@
-// The picture of the panel in its own frame: as large as it can be read or as wide as the frame, moved by dragging, scrolling and keys, with
+// The picture of the panel in its own frame: as large as can be read or no wider than the frame, moved by dragging, scrolling and keys, with
 // the part under the text cursor marked by corners. What is done here is remembered, and never asks for the picture anew.
 import { html, nothing, type TemplateResult } from 'lit-html';
 import { unsafeHTML } from 'lit-html/directives/unsafe-html.js';
@@ -31,7 +31,8 @@ function change(to: Partial<PictureView>): void {
     tell.changed(view);
     tell.again();
 }
-const wanted = (name: string): Scale => view.scales[name] ?? 'readable';
+/** A drawing is moved about; other pictures are seen as a whole, until somebody wants them otherwise. */
+const wanted = (name: string): Scale => view.scales[name] ?? (name === 'drawing' ? 'readable' : 'fit');
 
 /** The frame and what acts on it. */
 export function pictureOf(picture: NonNullable<Panel['picture']>): TemplateResult {
@@ -43,7 +44,7 @@ export function pictureOf(picture: NonNullable<Panel['picture']>): TemplateResul
     return html`
     <div class="tools" role="group" aria-label="Size of the picture">
         ${button('−', 'Smaller (key −)', () => zoom(1 / STEP))}${button('+', 'Larger (key +)', () => zoom(STEP))}
-        ${button('Readable', 'As large as the text (key 1)', () => sized('readable'), is === 'readable')}${button('Whole width', 'As wide as the panel (key 0)', () => sized('fit'), is === 'fit')}
+        ${button('Readable', 'As large as the text (key 1)', () => sized('readable'), is === 'readable')}${button('Whole width', 'No wider than the panel (key 0)', () => sized('fit'), is === 'fit')}
     </div>
     ${there.length > 1 ? html`<fieldset class="layers"><legend>Show</legend>${there.map(l => html`
         <label><input type="checkbox" .checked=${!view.hidden.includes(l)} @change=${() => change({ hidden: view.hidden.includes(l) ? view.hidden.filter(h => h !== l) : [...view.hidden, l] })}>${layers[l]}</label>`)}</fieldset>` : nothing}
@@ -81,7 +82,8 @@ export function settle(root: HTMLElement, picture: Panel['picture'], part: strin
     }
     at = part;
     const place = marked(svg);
-    if (before && before !== svg) steadied(before, svg);
+    if (fresh) frame.scrollTo(0, 0);
+    else if (before && before !== svg) steadied(before, svg);
     if (place && (look || fresh || seen !== at)) intoView(place, fresh);
     if (look) frame.closest('section')?.scrollIntoView({ block: 'nearest', behavior: gently() });
     seen = at;
@@ -93,9 +95,7 @@ function fitted(): void {
     if (!shown || !frame?.clientWidth) return;
     const { width, name } = shown;
     const is = wanted(name);
-    const fit = frame.clientWidth / width;
-    // A plot never needs to be moved to be read.
-    scaled(typeof is === 'number' ? is : is === 'fit' ? fit : name === 'drawing' ? READABLE : Math.min(fit, READABLE));
+    scaled(typeof is === 'number' ? is : is === 'fit' ? Math.min(frame.clientWidth / width, READABLE) : READABLE);
 }
 function scaled(scale: number): void {
     if (!shown || shown.scale === scale) return;

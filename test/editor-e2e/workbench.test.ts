@@ -476,6 +476,7 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await page.locator('select').selectOption({ label: 'The stack in section' });
         await page.locator('.drawing[aria-label^="The stack in section"]').waitFor();
         expect(await frame.evaluate(f => f.scrollWidth - f.clientWidth)).toBeLessThanOrEqual(1);
+        expect(await scrolled()).toEqual([0, 0]);
         await shot('drawing-section');
         await toText();
         await w.run('Rigwright: Show in the Drawing');
