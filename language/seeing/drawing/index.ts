@@ -14,7 +14,7 @@ import { layerOf, layers, lineLayers, type Layer } from './layers.js';
 import { BUBBLE, LINE, MOUNT, shortened, SMALL } from './layout/boxes.js';
 import { layOut, type Layout } from './layout/index.js';
 import { findingsByPart, mark, severities } from './marks.js';
-import { rungSheet } from './rung-sheet.js';
+import { rungHeight, rungSheet } from './rung-sheet.js';
 import { heading, legend, linesOf, mediaOf, mountOf, partOf } from './sheet-parts.js';
 import { valuesOf } from './values.js';
 
@@ -33,8 +33,9 @@ const TITLE = 84;
 const NARROWEST = 760;
 /** Width of a name beside an instrument that stands by itself. */
 const APART = 190;
-/** Width of what stands beside the flow, and of the gap before it. */
-const [BESIDE, GAP] = [640, 64];
+/** Widths that what stands beside the flow may have, and the gap before it. */
+const beside = [480, 560, 640];
+const GAP = 64;
 
 let last: { readonly key: string; readonly layout: Layout } | undefined;
 /** It hangs on names, kinds and joints alone, so that a number edited keeps it. */
@@ -59,25 +60,25 @@ function sheetOf(analysis: Analysis, palette: Palette, { layers: shown = layers,
     const found = findingsByPart(analysis);
 
     const { elsewhere } = graph;
-    /** What drives what stands below the flow or beside it. */
-    const arranged = (beside: boolean) => {
-        const flowWidth = beside ? flow.width : Math.max(flow.width, NARROWEST);
-        const sideWidth = beside ? BESIDE : flowWidth;
-        const inner = beside ? flowWidth + GAP + BESIDE : flowWidth;
-        const sheet = rungSheet(driven, sideWidth, palette);
-        const below = beside ? TITLE + 12 : TITLE + flow.height + (flow.placed.length ? 44 : 0);
-        const bubbles = below + (sheet.height ? sheet.height + 44 : 0);
+    /** What drives what stands below the flow, or beside it as wide as told. */
+    const arranged = (aside: number | undefined) => {
+        const flowWidth = aside ? flow.width : Math.max(flow.width, NARROWEST);
+        const sideWidth = aside ?? flowWidth;
+        const inner = aside ? flowWidth + GAP + aside : flowWidth;
+        const rungsHigh = rungHeight(driven, sideWidth);
+        const below = aside ? TITLE + 12 : TITLE + flow.height + (flow.placed.length ? 44 : 0);
+        const bubbles = below + (rungsHigh ? rungsHigh + 44 : 0);
         const perRow = Math.max(1, Math.floor(sideWidth / APART));
         const foot = Math.max(bubbles + (elsewhere.length ? 26 + Math.ceil(elsewhere.length / perRow) * 34 : 0), TITLE + flow.height) + 34;
         const height = foot + 62;
         // Landscape, whatever the rig: the sides of a sheet of ISO 216.
-        return { beside, flowWidth, inner, sheet, below, bubbles, perRow, foot, height, width: Math.max(inner + 2 * MARGIN, height * Math.SQRT2) };
+        return { aside, flowWidth, sideWidth, inner, below, bubbles, perRow, foot, height, width: Math.max(inner + 2 * MARGIN, height * Math.SQRT2) };
     };
     // As fits the smaller sheet: on paper its words are larger.
-    const [under, aside] = [arranged(false), arranged(true)];
-    const { beside, flowWidth, inner, sheet, below, bubbles, perRow, foot, height, width } = (driven.length || elsewhere.length) && aside.width < under.width ? aside : under;
+    const ways = [undefined, ...(driven.length || elsewhere.length ? beside : [])].map(arranged);
+    const { aside, flowWidth, sideWidth, inner, below, bubbles, perRow, foot, height, width } = ways.reduce((best, way) => (way.width < best.width ? way : best));
     const left = (width - inner) / 2;
-    const side = beside ? left + flowWidth + GAP : left;
+    const side = aside ? left + flowWidth + GAP : left;
     const layout = moved(flow, left + (flowWidth - flow.width) / 2, TITLE);
 
     const byLayer = new Map<string, Markup[]>();
@@ -120,7 +121,8 @@ function sheetOf(analysis: Analysis, palette: Palette, { layers: shown = layers,
             if (m.shape !== 'contact') tell([m.name], x + BUBBLE + 14 + widthOf(shortened(m.name), SMALL), y, carries, 'control', false);
         }
     }
-    if (sheet.height) {
+    if (driven.length) {
+        const sheet = rungSheet(driven, sideWidth, palette);
         into('control', heading('What drives what', side, below, palette), el('g', { transform: `translate(${side} ${below + 16})` }, sheet.markup));
         for (const [name, spot] of sheet.spots) tell([name], side + spot.x, below + 16 + spot.y, undefined, 'control');
     }
@@ -132,14 +134,14 @@ function sheetOf(analysis: Analysis, palette: Palette, { layers: shown = layers,
             tell([m.name], x + BUBBLE + 14 + widthOf(shortened(m.name), SMALL), y, undefined, 'control', false);
         }
     }
-    const drawn = (some: readonly Layer[]) => some.filter(has).map(l => el('g', { class: `layer layer-${l}`, 'data-layer': l }, byLayer.get(l)));
+    const drawn = (some: readonly Layer[]) => some.filter(has).map(l => el('g', { 'data-layer': l }, byLayer.get(l)));
     const used = new Set(layout.drawn.map(d => layerOf(d.line.medium)));
     const inLegend = media.filter(l => used.has(l));
     return picture(id, width, height, `Flow drawing: ${rig.title || 'rig'}`, described(layout),
         el('rect', { width, height, fill: palette.paper }),
         el('text', { x: left, y: 44, 'font-size': 19, 'font-weight': 600, fill: palette.ink }, fitted(rig.title || 'A rig without a title', 19, inner / 1.08)),
         el('text', { x: left, y: 62, 'font-size': 11, fill: palette.soft }, `Flow drawing, not to scale. Stage: ${rig.stage}.`),
-        drawn(lineLayers), el('g', { class: 'parts' }, parts), drawn(['control', 'values', 'findings']),
+        drawn(lineLayers), el('g', {}, parts), drawn(['control', 'values', 'findings']),
         legend(left, foot, inner, inLegend, has, analysis.findings.length > 0, analysis.findings.length - told, palette));
 }
 const moved = (l: Layout, dx: number, dy: number): Layout => ({

@@ -15,27 +15,32 @@ const shapes: Readonly<Record<Contact, string>> = {
     'press-break': 'M-14 0H-6L8-8M6 0H14M6 0V-9.5M0-5V-13M-4-13H4',
 };
 export interface RungSheet {
-    readonly height: number;
     readonly markup: readonly Markup[];
     /** Where a mark at a driven part goes. */
     readonly spots: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
 }
 export function rungSheet(rungs: readonly Rung[], width: number, palette: Palette): RungSheet {
     const spots = new Map<string, { x: number; y: number }>();
-    const markup: Markup[] = [];
+    const markup = laid(rungs, width).map(({ rung, x, y, own }) => draw(rung, x, y, own, palette, spots));
+    return { markup, spots };
+}
+/** px that they take in a sheet so wide. */
+export const rungHeight = (rungs: readonly Rung[], width: number): number => laid(rungs, width).reduce((most, { rung, y, own }) => Math.max(most, y + heightOf(rung, own)), 0);
+/** From left to right as far as there is room. */
+function laid(rungs: readonly Rung[], width: number) {
     let [x, y, tallest] = [0, 0, 0];
-    for (const rung of rungs) {
+    return rungs.map(rung => {
         const own = Math.min(width, 8 + cellsOf(rung).length * CELL + COIL);
         if (x > 0 && x + own > width) {
             x = 0;
             y += tallest;
             tallest = 0;
         }
-        markup.push(draw(rung, x, y, own, palette, spots));
+        const place = { rung, x, y, own };
         x += own + APART;
         tallest = Math.max(tallest, heightOf(rung, own));
-    }
-    return { height: y + tallest, markup, spots };
+        return place;
+    });
 }
 const cellsOf = (r: Rung) => r.groups.flatMap(g => g.row.map((names, k) => ({ words: k ? '' : g.words, names })));
 const perLine = (width: number) => Math.max(2, Math.floor((width - COIL - 8) / CELL));

@@ -27,7 +27,7 @@ export function linesOf(layout: Layout, palette: Palette): { readonly layer: str
         const nodes = layout.placed;
         const dots = layout.dots.filter(d => d.net === lines[0].net);
         return {
-            layer, markup: el('g', { class: 'net' },
+            layer, markup: el('g', {},
                 el('title', {}, `${look.word}: ${lines.map(d => `${nodes[d.line.from].node.name} to ${nodes[d.line.to].node.name}`).join(', ')}`),
                 lines.map(d => el('path', { d: pathOf(d.points), fill: 'none', stroke: palette.paper, 'stroke-width': look.width + 6 })),
                 lines.map(d => el('path', { d: pathOf(d.points), ...stroke, class: 'line', 'data-medium': d.line.medium, 'data-from': nodes[d.line.from].node.id, 'data-to': nodes[d.line.to].node.id })),
@@ -65,7 +65,7 @@ function codeOf(lines: readonly Drawn[], layout: Layout, look: LineLook, least: 
         }
     }
     if (best) placed();
-    return best && el('g', { class: 'code' }, el('rect', { x: best.x - half, y: best.y - 5.5, width: 2 * half, height: 11, fill: palette.paper }),
+    return best && el('g', {}, el('rect', { x: best.x - half, y: best.y - 5.5, width: 2 * half, height: 11, fill: palette.paper }),
         el('text', { x: best.x, y: best.y + 3.2, 'font-size': 9, 'text-anchor': 'middle', fill: colour }, look.code));
 }
 /** A part: its symbol and its name. */
@@ -121,7 +121,7 @@ export function legend(x: number, y: number, width: number, used: readonly Mediu
             if (has('findings')) items.push(both);
         }
     }
-    return el('g', { class: 'legend' },
+    return el('g', {},
         el('path', { d: `M${x} ${y - 22}H${x + width}`, stroke: palette.faint, fill: 'none' }), items,
         el('text', { x, y: y + 26, 'font-size': 10.5, fill: palette.soft }, caution),
         findings && has('findings') && rest > 0 && el('text', { x, y: y + 41, 'font-size': 10.5, fill: palette.soft }, `${rest} more ${rest === 1 ? 'finding is' : 'findings are'} about what is not drawn here.`));

@@ -48,7 +48,8 @@ export function boxOf(node: Node, ports: Iterable<Port> = node.ports.values()): 
     const height = (name.length + node.valueLines + (node.end ? 0 : 1)) * LINE;
     const top = below ? 16 : down + 13;
     const stem = above > -Infinity ? above + 19 : 0;
-    const mounts = Math.max(0, ...node.mounts.map(m => stem + BUBBLE + 24 + widthOf(shortened(m.name), SMALL)));
+    // Behind the name of an instrument is room for its mark.
+    const mounts = Math.max(0, ...node.mounts.map(m => stem + BUBBLE + (m.shape === 'contact' ? 5 : 24) + widthOf(shortened(m.name), SMALL)));
     return {
         name, stem, text: below ? { x: half + 6, y: top, anchor: 'start' } : { x: 0, y: top, anchor: 'middle' },
         left: Math.max(half, node.mounts.length ? BUBBLE + 2 : 0, below ? 0 : width / 2), right: Math.max(half, below ? half + 6 + width : width / 2, mounts),
