@@ -9,7 +9,7 @@ import { corners } from './commands/corners.js';
 import { explain } from './commands/explain.js';
 import { newRig } from './commands/new-rig.js';
 import { openLog } from './commands/open-log.js';
-import { panel } from './commands/panel.js';
+import { panel, showInDrawing } from './commands/panel.js';
 import { restartServer } from './commands/restart-server.js';
 import { faults, run } from './commands/run.js';
 import { size } from './commands/size.js';
@@ -51,6 +51,7 @@ const commands: Record<string, Command> = {
     'rigwright.run': run,
     'rigwright.faults': faults,
     'rigwright.panel': panel,
+    'rigwright.showInDrawing': showInDrawing,
     'rigwright.writeAssumptions': writeAssumptions,
     'rigwright.restartServer': restartServer,
     'rigwright.openLog': openLog,
@@ -71,7 +72,7 @@ export async function activateRigwright(context: vscode.ExtensionContext, host: 
     });
     log.info(`Rigwright ${context.extension.packageJSON.version}, ${host.kind}, in ${vscode.env.appName} ${vscode.version}`);
     const pages = new Pages(client);
-    const beside = new BesidePanel(client, context.extensionUri);
+    const beside = new BesidePanel(client, context.extensionUri, context.globalState);
     const rigwright: Rigwright = { client, log, pages, beside, today };
 
     context.subscriptions.push(log, watcher, pages, beside, showStatus(client, host.kind));

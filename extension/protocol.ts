@@ -82,7 +82,7 @@ export const runRequest = new RequestType<{ uri: string; scenario?: string }, Tr
 export const faultsRequest = new RequestType<{ uri: string }, Tried<Page> | null, void>('rigwright/faults');
 
 /** Asks what the panel shows for a place in a text; a number may be turned, and then it tells how the rig would be. */
-export const panelRequest = new RequestType<{ uri: string; position: Position; turning?: Turning; theme: string; picture?: string }, Panel | null, void>('rigwright/panel');
+export const panelRequest = new RequestType<{ uri: string; position: Position; turning?: Turning; theme: string; paper?: string; picture?: string }, Panel | null, void>('rigwright/panel');
 /** Asks for the edit that writes a turned number into the text; null where it is not to be written. */
 export const panelWriteRequest = new RequestType<{ uri: string; turning: Turning }, WorkspaceEdit | null, void>('rigwright/panelWrite');
 

@@ -4,3 +4,7 @@ import type { Rigwright } from '../client.js';
 export function panel({ beside }: Rigwright): void {
     beside.show();
 }
+/** The same at the flow drawing, with the part under the cursor in view. */
+export function showInDrawing({ beside }: Rigwright): void {
+    beside.show(true);
+}

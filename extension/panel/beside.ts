@@ -3,7 +3,7 @@
 import * as vscode from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
 import { panelRequest, panelWriteRequest } from '../protocol.js';
-import type { FromPage, ToPage, Turning } from './messages.js';
+import type { FromPage, PictureView, ToPage, Turning } from './messages.js';
 
 const VIEW = 'rigwright.panel';
 /** The cursor may wander: the panel follows when it rests, ms. */
@@ -16,23 +16,33 @@ export class BesidePanel implements vscode.Disposable {
     private turning: Turning | undefined;
     private picture: string | undefined;
     private theme = 'dark';
+    private paper = '';
+    /** The page has told that it listens; what is said before is lost. */
+    private ready = false;
+    /** Somebody asks for the part in the drawing. */
+    private look = false;
     private waiting: ReturnType<typeof setTimeout> | undefined;
     /** Questions are asked one after the other; what was asked meanwhile is asked once, as it stands then. */
     private asking = false;
     private again = false;
 
-    constructor(private readonly client: BaseLanguageClient, private readonly extension: vscode.Uri) {}
+    constructor(private readonly client: BaseLanguageClient, private readonly extension: vscode.Uri, private readonly memory: vscode.Memento) {}
 
     dispose(): void {
         this.panel?.dispose();
     }
 
-    show(): void {
+    /** @param drawing  with the part under the cursor in view in the flow drawing */
+    show(drawing = false): void {
         const editor = vscode.window.activeTextEditor;
         if (editor?.document.languageId === 'rig') this.about = editor;
         if (!this.about) {
             void vscode.window.showInformationMessage('Open a rig first; then ask again.');
             return;
+        }
+        if (drawing) {
+            this.picture = 'drawing';
+            this.look = true;
         }
         if (this.panel) {
             this.panel.reveal(undefined, true);
@@ -59,6 +69,7 @@ export class BesidePanel implements vscode.Disposable {
             clearTimeout(this.waiting);
             this.panel = undefined;
             this.turning = undefined;
+            this.ready = false;
         });
     }
 
@@ -72,7 +83,7 @@ export class BesidePanel implements vscode.Disposable {
         this.waiting = setTimeout(() => void this.ask(), RESTS);
     }
     private async ask(): Promise<void> {
-        if (!this.panel || !this.about) return;
+        if (!this.panel || !this.ready || !this.about) return;
         if (this.asking) {
             this.again = true;
             return;
@@ -83,19 +94,31 @@ export class BesidePanel implements vscode.Disposable {
                 this.again = false;
                 const { document, selection } = this.about;
                 const told = await this.client.sendRequest(panelRequest, {
-                    uri: this.client.code2ProtocolConverter.asUri(document.uri), position: this.client.code2ProtocolConverter.asPosition(selection.active), turning: this.turning, theme: this.theme, picture: this.picture,
+                    uri: this.client.code2ProtocolConverter.asUri(document.uri), position: this.client.code2ProtocolConverter.asPosition(selection.active), turning: this.turning, theme: this.theme, paper: this.paper, picture: this.picture,
                 }).catch(() => null);
-                await this.panel?.webview.postMessage({ sort: 'panel', panel: told } satisfies ToPage);
+                await this.tell({ sort: 'panel', panel: told, look: this.look });
+                this.look = false;
             } while (this.again && this.panel);
         } finally {
             this.asking = false;
         }
     }
+    private async tell(message: ToPage): Promise<void> {
+        await this.panel?.webview.postMessage(message);
+    }
     private async heard(message: FromPage): Promise<void> {
         switch (message.sort) {
             case 'ready': case 'theme':
-                this.theme = message.theme;
+                ({ theme: this.theme, paper: this.paper } = message);
+                if (message.sort === 'ready') {
+                    this.ready = true;
+                    const view = this.memory.get<PictureView>(VIEW);
+                    if (view) await this.tell({ sort: 'view', view });
+                }
                 return this.ask();
+            case 'view':
+                await this.memory.update(VIEW, message.view);
+                return;
             case 'turn':
                 this.turning = message.turning;
                 return this.ask();
@@ -184,9 +207,23 @@ li.error .mark { color: var(--vscode-editorError-foreground, var(--vscode-errorF
 li.warning .mark { color: var(--vscode-editorWarning-foreground); }
 li.gone .words { opacity: 0.8; text-decoration: line-through; }
 li b { font-weight: 600; }
-.drawing svg { max-width: 100%; height: auto; }
+section.picture { scroll-margin-top: 9em; }
+section.picture > label { margin-right: 1em; }
+.tools { display: inline-flex; gap: 0.4em; flex-wrap: wrap; margin: 0.3em 0; }
+.tools button { min-width: 2.2em; padding: 0.1em 0.7em; }
+.tools button[aria-pressed="true"] { text-decoration: underline; text-underline-offset: 0.25em; }
+.layers { display: flex; flex-wrap: wrap; gap: 0.1em 1em; margin: 0.3em 0 0.5em; padding: 0; border: 0; }
+.layers legend { float: left; padding: 0; margin-right: 1em; }
+.layers label { display: inline-flex; align-items: center; gap: 0.35em; }
+.layers input { margin: 0; accent-color: var(--vscode-textLink-foreground); }
+.drawing { overflow: auto; scrollbar-gutter: stable; max-height: 50vh; border: 1px solid var(--vscode-editorWidget-border, transparent); cursor: grab; }
+.drawing.held { cursor: grabbing; user-select: none; }
+.drawing:focus-visible { outline: 2px solid var(--vscode-focusBorder); outline-offset: 1px; }
+.drawing svg { display: block; }
+.drawing text { user-select: none; }
 .drawing [data-part] { cursor: pointer; }
-select { font: inherit; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); border: 1px solid var(--vscode-dropdown-border); margin: 1.2em 0 0.4em; }
+.drawing .pointer { fill: none; stroke: var(--vscode-textLink-foreground); stroke-width: 2.4; vector-effect: non-scaling-stroke; pointer-events: none; }
+select { font: inherit; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); border: 1px solid var(--vscode-dropdown-border); margin: 1.2em 0 0.4em 0.4em; }
 </style>
 </head>
 <body><main id="panel"></main>

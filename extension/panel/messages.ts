@@ -39,6 +39,8 @@ export interface Panel {
     findings: PanelFinding[];
     hints: number;
     caution: string;
+    /** The part that the cursor is on, in the text or by its name; the panel shows the stack where there is none. */
+    at?: string;
     pictures: { name: string; title: string }[];
     picture?: { name: string; title: string; svg?: string; why?: string };
 }
@@ -46,9 +48,17 @@ export interface Turning {
     name: string;
     to: number;
 }
-/** From the extension to the page. */
-export type ToPage = { sort: 'panel'; panel: Panel | null } | { sort: 'gone' };
+export type Scale = 'readable' | 'fit' | number;
+/** How pictures are looked at; kept from one panel to the next. */
+export interface PictureView {
+    /** By the name of the picture. */
+    scales: Readonly<Record<string, Scale>>;
+    /** Layers that are not shown. */
+    hidden: readonly string[];
+}
+/** From the extension to the page. `look`: somebody asks for the part in the picture. */
+export type ToPage = { sort: 'panel'; panel: Panel | null; look: boolean } | { sort: 'view'; view: PictureView };
 /** From the page to the extension. */
 export type FromPage =
-    | { sort: 'ready'; theme: string } | { sort: 'turn'; turning: Turning } | { sort: 'release' } | { sort: 'write'; turning: Turning } | { sort: 'goTo'; uri: string; line: number }
-    | { sort: 'part'; name: string } | { sort: 'picture'; name: string } | { sort: 'explain'; rule: string } | { sort: 'theme'; theme: string };
+    | { sort: 'ready' | 'theme'; theme: string; paper: string } | { sort: 'turn'; turning: Turning } | { sort: 'release' } | { sort: 'write'; turning: Turning } | { sort: 'goTo'; uri: string; line: number }
+    | { sort: 'view'; view: PictureView } | { sort: 'part'; name: string } | { sort: 'picture'; name: string } | { sort: 'explain'; rule: string };

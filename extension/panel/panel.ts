@@ -2,8 +2,8 @@
 import { html, nothing, render, type TemplateResult } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { repeat } from 'lit-html/directives/repeat.js';
-import { unsafeHTML } from 'lit-html/directives/unsafe-html.js';
 import type { FromPage, Panel, PanelFinding, PanelNumber, PanelTurn, ToPage } from './messages.js';
+import { begin, pictureOf, remembered, settle } from './picture.js';
 
 declare function acquireVsCodeApi(): { postMessage(message: FromPage): void; getState(): unknown; setState(state: unknown): void };
 const editor = acquireVsCodeApi();
@@ -22,6 +22,11 @@ function theme(): string {
     return list.contains('vscode-light') ? 'light' : 'dark';
 }
 
+/** What is behind the page, as #rrggbb: lines and symbols of a picture are drawn on it. */
+function paper(): string {
+    const parts = getComputedStyle(document.body).backgroundColor.match(/[\d.]+/g)?.slice(0, 3).map(Number) ?? [];
+    return parts.length === 3 ? `#${parts.map(n => Math.round(n).toString(16).padStart(2, '0')).join('')}` : '';
+}
 function turn(t: PanelTurn, to: number): void {
     const within = Math.min(t.high, Math.max(t.low, to));
     hand = { name: t.name, to: Number(within.toPrecision(12)) };
@@ -83,8 +88,8 @@ function page(p: Panel): TemplateResult {
     ${p.picture || p.pictures.length ? html`
     <section class="picture">
         ${p.pictures.length > 1 ? html`<label>Picture <select @change=${(e: Event) => say({ sort: 'picture', name: (e.target as HTMLSelectElement).value })}>
-            ${p.pictures.map(x => html`<option value=${x.name} ?selected=${x.name === p.picture?.name}>${x.title}</option>`)}</select></label>` : nothing}
-        <div class="drawing" @click=${pointed}>${p.picture?.svg ? unsafeHTML(p.picture.svg) : html`<p class="quiet">${p.picture?.why ?? 'The text does not tell enough for this picture yet.'}</p>`}</div>
+            ${p.pictures.map(x => html`<option value=${x.name} .selected=${live(x.name === p.picture?.name)}>${x.title}</option>`)}</select></label>` : nothing}
+        ${p.picture ? pictureOf(p.picture) : nothing}
     </section>` : nothing}
     <section>
         <h2>${p.part ? html`Turn a number of ${p.part.name}` : 'Nothing to turn yet'}</h2>
@@ -99,22 +104,25 @@ function page(p: Panel): TemplateResult {
     </section>
     <footer>${p.caution}</footer>`;
 }
-/** A part of a drawing leads to its text. */
-function pointed(e: Event): void {
-    const part = (e.target as Element).closest?.('[data-part]')?.getAttribute('data-part');
-    if (part) say({ sort: 'part', name: part });
-}
-function draw(): void {
+function draw(look = false): void {
     render(panel ? page(panel) : html`<p class="quiet">${panel === null ? 'Set the cursor into a rig.' : 'Looking at the rig…'}</p>`, root);
+    settle(root, panel?.picture, panel?.at, look);
 }
 
 window.addEventListener('message', (e: MessageEvent<ToPage>) => {
-    if (e.data.sort !== 'panel') return;
+    if (e.data.sort === 'view') {
+        remembered(e.data.view);
+        return;
+    }
     panel = e.data.panel;
     // The hand is ahead of the rig until it lets go, or the text has become what it turned to.
     if (!panel?.turned) hand = undefined;
-    draw();
+    draw(e.data.look);
 });
-new MutationObserver(() => say({ sort: 'theme', theme: theme() })).observe(document.body, { attributes: true, attributeFilter: ['class'] });
+begin({ changed: view => say({ sort: 'view', view }), again: () => draw(), toPart: name => say({ sort: 'part', name }) });
+// The editor writes its colours into the style of the page.
+const themes = new MutationObserver(() => say({ sort: 'theme', theme: theme(), paper: paper() }));
+themes.observe(document.body, { attributes: true, attributeFilter: ['class'] });
+themes.observe(document.documentElement, { attributes: true, attributeFilter: ['style'] });
 draw();
-say({ sort: 'ready', theme: theme() });
+say({ sort: 'ready', theme: theme(), paper: paper() });

@@ -1,6 +1,6 @@
 /** Pictures of a rig, by name: the drawing, the stack in section, every plot. What a panel can show. */
 import type { Analysis } from '../index.js';
-import { drawingOf } from './drawing/drawing.js';
+import { drawingOf } from './drawing/index.js';
 import type { Palette } from './palette.js';
 import { allPlots, figureOf, pictureOf } from './plots/index.js';
 import { sectionOf } from './section/layers.js';

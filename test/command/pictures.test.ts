@@ -1,4 +1,4 @@
-/** plot and section at the command line, and the browser behind PNG. */
+/** draw, plot and section at the command line, and the browser behind PNG. */
 import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -20,6 +20,27 @@ const rig = 'potters-burner.rig';
 const file = (name: string) => path.join(out, name);
 const browser = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
+describe('draw', () => {
+    it('draws all of the rig or some layers of it, on a sheet of the same size', async () => {
+        const size = (svg: string) => /viewBox="[^"]*"/.exec(svg)![0];
+        const all = await call('draw', rig);
+        expect(all.status).toBe(0);
+        soundMarkup(all.out.trim());
+        const some = await call('draw', rig, '--layers', 'hydrogen, values');
+        expect(size(some.out)).toBe(size(all.out));
+        expect([all, some].map(r => [r.out.includes('data-layer="oxygen"'), r.out.includes('gas-bag')])).toEqual([[true, true], [false, true]]);
+    });
+    it('writes SVG in other colours, and what leads where as rows', async () => {
+        expect(await call('draw', rig, '-o', file('d.svg'), '--colours', 'sharp')).toMatchObject({ status: 0 });
+        expect(readFileSync(file('d.svg'), 'utf8')).toContain('fill="#000000"');
+        expect(await call('draw', rig, '-o', file('d.csv'))).toMatchObject({ status: 0 });
+        expect(readFileSync(file('d.csv'), 'utf8')).toMatch(/^\ufeffmedium,from,to\r\n(.*\r\n)*hydrogen,stack,h2-column\r\n/);
+    });
+    it('tells in one line what it cannot do', async () => {
+        expect(await call('draw', rig, '--layers', 'smoke')).toMatchObject({ status: 2, err: expect.stringMatching(/^There is no layer smoke; there are .*hydrogen.*\.\n$/) });
+        expect(await call('draw', 'mistakes/decimal-comma.rig', '-o', file('x.pdf'))).toMatchObject({ status: 2, err: expect.stringContaining('.svg, .png or .csv') });
+    });
+});
 describe('plot', () => {
     it('lists the plots, and why one is not there', async () => {
         const { status, out: text } = await call('plot', rig);

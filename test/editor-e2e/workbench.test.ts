@@ -376,6 +376,148 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.page.setViewportSize({ width: 1100, height: 700 });
     });
 
+    it('shows the part under the cursor in the drawing, which is enlarged, moved and stripped of layers without a jump, and leads back to the text', async () => {
+        await w.page.setViewportSize({ width: 1500, height: 950 });
+        await w.openFile('jeweller-torch-store.rig');
+        const lines = readFileSync(path.join(examplesFolder, 'jeweller-torch-store.rig'), 'utf8').split('\n');
+        const at = (begins: string) => lines.findIndex(line => line.startsWith(begins)) + 1;
+        const toText = async () => {
+            await w.run('View: Focus First Editor Group');
+            await w.page.waitForTimeout(300);
+        };
+        await w.caret(at('scrubber'), 3);
+        await w.run('Rigwright: Show in the Drawing');
+        const page = await w.frameWith('As the text stands');
+        const frame = page.locator('.drawing');
+        const pointer = page.locator('.drawing .pointer');
+        await pointer.waitFor();
+        const marked = () => pointer.evaluate(p => p.closest('[data-part]')!.getAttribute('data-part'));
+        const scrolled = () => frame.evaluate(f => [f.scrollLeft, f.scrollTop]);
+        /** Whether the corners lie within the frame. */
+        const inView = () => pointer.evaluate(p => {
+            const [a, b] = [p.getBoundingClientRect(), p.closest('.drawing')!.getBoundingClientRect()];
+            return a.left >= b.left && a.right <= b.right && a.top >= b.top && a.bottom <= b.bottom;
+        });
+        const width = () => page.locator('.drawing svg').evaluate(s => s.getBoundingClientRect().width);
+        expect(await marked()).toBe('scrubber');
+        expect(await inView()).toBe(true);
+        await shot('drawing');
+        expect(await violations(w, await w.explained('As the text stands'))).toEqual([]);
+
+        // A part that is in view moves nothing; one that is not comes into view.
+        await toText();
+        const before = await scrolled();
+        await w.caret(at('tee h2-tee'), 6);
+        await expect.poll(marked).toBe('h2-tee');
+        await w.page.waitForTimeout(600);
+        expect(await scrolled()).toEqual(before);
+        await toText();
+        await w.caret(at('cylinder'), 3);
+        await expect.poll(marked).toBe('cylinder');
+        await expect.poll(inView).toBe(true);
+        await shot('drawing-cylinder');
+
+        // A part that is typed into the way before it moves it on the sheet, and not on the screen.
+        await toText();
+        await w.page.waitForTimeout(600);
+        const cylinder = page.locator('.drawing [data-part=cylinder][data-kind] > g');
+        const places = () => cylinder.evaluate(g => {
+            const [, x] = /translate\(([\d.]+)/.exec(g.getAttribute('transform')!)!;
+            return { sheet: Number(x), screen: g.getBoundingClientRect().left };
+        });
+        const row = lines.findIndex(line => line.includes('-> high-line -> cylinder'));
+        await w.caret(row + 1, lines[row].indexOf('-> cylinder') + 1);
+        const stood = await places();
+        await w.type('-> late-line ');
+        await page.locator('.drawing [data-part=late-line]').first().waitFor();
+        const stands = await places();
+        expect(stands.sheet).toBeGreaterThan(stood.sheet + 30);
+        expect(Math.abs(stands.screen - stood.screen)).toBeLessThan(2);
+        await w.revert();
+        await toText();
+        await w.caret(at('cylinder'), 3);
+        await expect.poll(marked).toBe('cylinder');
+
+        // Layers go and come, and the picture stands still.
+        await w.page.waitForTimeout(600);
+        const still = await scrolled();
+        const wide = await width();
+        await page.getByRole('checkbox', { name: 'controls' }).uncheck();
+        await page.getByRole('checkbox', { name: 'numbers' }).uncheck();
+        expect(await page.locator('.drawing [data-layer=control]').first().isVisible()).toBe(false);
+        expect(await page.locator('.drawing [data-layer=hydrogen]').first().isVisible()).toBe(true);
+        expect([await scrolled(), await width()]).toEqual([still, wide]);
+        await shot('drawing-layers');
+
+        // Size by keys and buttons; the middle stays in the middle.
+        await frame.focus();
+        await w.key('+');
+        expect(await width()).toBeCloseTo(1.25 * wide, 0);
+        expect(await inView()).toBe(true);
+        await w.key('0');
+        expect(await frame.evaluate(f => f.scrollWidth - f.clientWidth)).toBeLessThanOrEqual(1);
+        await shot('drawing-whole');
+        await w.key('1');
+        expect(await width()).toBeCloseTo(wide, 0);
+        await page.getByRole('button', { name: /^Smaller/ }).click();
+        expect(await width()).toBeCloseTo(wide / 1.25, 0);
+
+        // The hand moves it, and that is no click on a part.
+        const [left] = await scrolled();
+        const box = (await frame.boundingBox())!;
+        await w.page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+        await w.page.mouse.down();
+        await w.page.mouse.move(box.x + box.width / 2 + 90, box.y + box.height / 2, { steps: 5 });
+        await w.page.mouse.up();
+        expect((await scrolled())[0]).toBeCloseTo(left - 90, -1);
+        expect(await marked()).toBe('cylinder');
+
+        // Another picture is as wide as the panel; the command comes back to the drawing.
+        await page.locator('select').selectOption({ label: 'The stack in section' });
+        await page.locator('.drawing[aria-label^="The stack in section"]').waitFor();
+        expect(await frame.evaluate(f => f.scrollWidth - f.clientWidth)).toBeLessThanOrEqual(1);
+        expect(await scrolled()).toEqual([0, 0]);
+        await shot('drawing-section');
+        await toText();
+        await w.run('Rigwright: Show in the Drawing');
+        await page.locator('.drawing[aria-label^="Flow drawing"] .pointer').waitFor();
+        expect(await page.locator('select').inputValue()).toBe('drawing');
+
+        // What was chosen is there again in the next panel.
+        await w.run('View: Close All Editors');
+        await w.openFile('jeweller-torch-store.rig');
+        await w.caret(at('compressor'), 3);
+        await w.run('Rigwright: Show in the Drawing');
+        const again = await w.frameWith('As the text stands');
+        await again.locator('.drawing .pointer').waitFor();
+        expect(await again.getByRole('checkbox', { name: 'controls' }).isChecked()).toBe(false);
+        expect(await again.locator('.drawing svg').evaluate(s => s.getBoundingClientRect().width)).toBeCloseTo(wide / 1.25, 0);
+        await again.getByRole('checkbox', { name: 'controls' }).check();
+        await again.getByRole('checkbox', { name: 'numbers' }).check();
+        await again.getByRole('button', { name: 'Readable' }).click();
+
+        // A part of the drawing leads to its line.
+        await again.locator('.drawing [data-part=compressor][data-kind] g').first().click();
+        await w.find('.monaco-editor.focused').first().waitFor();
+        await again.locator('.drawing [data-part=regulator][data-kind] g').first().click();
+        await expect.poll(() => w.find('.statusbar-item', /^Ln /).first().innerText()).toContain(`Ln ${at('regulator')},`);
+        // What stands in no flow is marked where it drives something.
+        await w.caret(at('contactor main'), 12);
+        const rung = again.locator('.drawing .rung .pointer');
+        await rung.waitFor();
+        expect(await rung.evaluate(p => p.closest('[data-part]')!.getAttribute('data-part'))).toBe('main');
+        await w.page.waitForTimeout(600);
+        await shot('drawing-rung');
+        for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
+            await w.theme(label, marker);
+            // The paper of the picture is the page's own.
+            await expect.poll(() => again.locator('.drawing svg > rect').first().evaluate(r => getComputedStyle(r).fill === getComputedStyle(document.body).backgroundColor)).toBe(true);
+            await shot(`drawing-${name}`);
+        }
+        await w.run('View: Close All Editors');
+        await w.page.setViewportSize({ width: 1100, height: 700 });
+    });
+
     it('sweeps a number and shows a curve', async () => {
         await w.openFile('lesson-two-cells.rig');
         await w.run('Rigwright: Sweep a Number');

@@ -38,6 +38,18 @@ describe('the panel', () => {
         expect(look(rig, { position: at(1, 50) }).panel.turns[0].name).toBe('power.current-limit');
         expect(look(rig, { position: at(9) }).panel.part?.name).toBe('stack');
     });
+    it('tells the part that the cursor is on, by its block or by its name elsewhere, for the drawing to mark', () => {
+        expect(look(rig, { position: at(6) }).panel.at).toBe('stack');
+        expect(look(rig, { position: at(9, rig.split('\n')[9].indexOf('power') + 2) }).panel.at).toBe('power');
+        expect(look(rig, { position: at(0) }).panel.at).toBeUndefined();
+        expect(look(rig, { position: at(9, 3) }).panel.at).toBeUndefined();
+    });
+    it('draws on the paper of the page, and on no other text than a colour', () => {
+        expect(look(rig, { theme: 'dark', paper: '#123456' }).panel.picture!.svg).toContain('fill="#123456"');
+        const { svg } = look(rig, { theme: 'dark', paper: 'url(x)' }).panel.picture!;
+        expect(svg!.includes('url(')).toBe(false);
+        expect(svg).toContain('fill="#1b2027"');
+    });
     it('works the whole rig out for a turned number, and tells what moves, what comes and what goes', () => {
         const { panel, house, uri, text } = look(rig, { turning: { name: 'power.current-limit', to: 4 } });
         expect(panel.turned).toEqual({ name: 'power.current-limit', text: '4 A' });

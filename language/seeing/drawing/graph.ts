@@ -1,196 +1,166 @@
-/** A rig as its drawing sees it: boxes with ports, lines between them, instruments that sit on boxes. */
-import type { Analysis } from '../../index.js';
-import { showResult } from '../../reference/values.js';
+/** A rig as the drawing sees it: boxes with their ports, lines between them, what sits on a box. No places yet. */
 import type { View } from '../../quantities/view.js';
-import { lineKinds, symbolOf, symbols, type Shape } from './symbols.js';
+import type { Workings } from '../../quantities/workings.js';
+import { pathEnds } from '../../rig/assemble.js';
+import { media, type Medium } from '../../vocabulary/define.js';
+import { drivenBy } from './controls.js';
+import { fold } from './fold.js';
+import type { Port, Symbol } from './symbols/define.js';
+import { symbolOf, symbolOfEnd, unknown } from './symbols/index.js';
+import { valueLines, valueWidth } from './values.js';
 
-export type Medium = 'hydrogen' | 'oxygen' | 'lye' | 'water' | 'current';
-export const media = ['oxygen', 'current', 'hydrogen', 'lye', 'water'] as const satisfies readonly Medium[];
-export interface Instrument {
+/** What sits on a box: an instrument that senses it, a small valve, a device that drives it. */
+export interface Mount {
     readonly name: string;
-    /** As ISO 14617-6 has them: what is measured, what it does. */
-    readonly letters: string;
-    /** What hangs on it: 'main, bag-draw'. */
-    readonly acts: string;
-}
-export interface Item {
-    readonly name: string;
-    /** The part of the text; undefined for an end of a path, as outdoors. */
+    /** Its part of the text; undefined for several. */
     readonly part: string | undefined;
-    readonly shape: Shape;
-    readonly title: string;
-    /** Numbers under its name, a line each. */
-    readonly values: readonly string[];
-    readonly instruments: readonly Instrument[];
-    readonly errors: number;
-    readonly warnings: number;
+    readonly shape: 'bubble' | 'valve' | 'contact';
+    readonly letters: string;
+    /** In words: 'switch bag-high, acts on main'. */
+    readonly says: string;
+}
+export interface Node {
+    /** Unlike any other: the part's name, or for a path's end the name and what leads there. */
+    readonly id: string;
+    /** What is written at it. */
+    readonly name: string;
+    readonly kind: string;
+    readonly end: boolean;
+    readonly symbol: Symbol;
+    readonly valueLines: number;
+    /** Of its numbers, characters. */
+    readonly valueWidth: number;
+    readonly mounts: readonly Mount[];
+    /** All parts that it stands for, if like ones are drawn as one. */
+    readonly like: readonly string[];
+    /** The lines flow through it from right to left. */
+    flipped: boolean;
+    /** By what a line says of itself: 'hydrogen out'. */
+    readonly ports: Map<string, Port>;
 }
 export interface Line {
-    /** 'stack.hydrogen' */
-    readonly from: string;
-    readonly to: string;
-    readonly medium: Medium;
-    /** Tubes, leads and joints on it. */
-    readonly parts: readonly string[];
+    readonly medium: string;
+    readonly from: number;
+    readonly to: number;
+    readonly out: string;
+    readonly in: string;
 }
 export interface Graph {
-    readonly items: readonly Item[];
+    readonly nodes: readonly Node[];
     readonly lines: readonly Line[];
+    /** What senses the room or anything else that is not drawn. */
+    readonly elsewhere: readonly (Mount & { readonly senses: string })[];
 }
+/** Names at a part beyond this many are counted. */
+const MOST_MOUNTS = 8;
+/** From this many boxes on, like ones are drawn as one. */
+const FOLDS_FROM = 48;
 
-/** Numbers that are told at a part, by kind. */
-const told: Readonly<Record<string, readonly string[]>> = {
-    stack: ['voltage', 'current', 'temperature', 'hydrogen-rate'], supply: ['working-voltage'], battery: ['working-voltage'], panels: ['irradiance'], bubbler: ['head'], seal: ['opens-at', 'head'], bag: ['fill-time'], gasometer: ['fill-time'],
-    compressor: ['free-delivery'], cylinder: ['cut-off', 'usable-gas'], cooler: ['heat-taken'], dryer: ['hours-to-full'], burner: ['power'],
-};
-/** What is measured, by the last word of what is sensed. */
-const measured: Readonly<Record<string, string>> = { temperature: 'T', 'discharge-temperature': 'T', pressure: 'P', head: 'P', volume: 'L', level: 'L', current: 'I', voltage: 'E', power: 'J', flow: 'F', hydrogen: 'Q', oxygen: 'Q', charge: 'E' };
-const instrumentKinds = new Set(['switch', 'trip', 'analyser', 'detector', 'sensor', 'gauge', 'meter']);
-/** Parallel parts alike in all that they join are drawn once, with their number. */
-const FOLDS_FROM = 4;
-const MOST_ACTS = 3;
-
-export function graphOf(analysis: Analysis): Graph {
-    const { workings } = analysis;
-    return workings.unnoted(() => new Reader(analysis).read());
+/** Parts that are not shown, and with them the instruments that sense them. */
+export function leftOut(workings: Workings, without: ReadonlySet<string>): ReadonlySet<string> {
+    if (!without.size) return without;
+    return new Set([...without, ...[...workings.allViews()].filter(v => without.has(sensedBy(v)[0])).map(v => v.name)]);
 }
-class Reader {
-    private readonly shapes = new Map<string, { shape: Shape; part: string | undefined; title: string }>();
-    private readonly lines: Line[] = [];
-    private readonly seen = new Set<string>();
+const sensedBy = (view: View): readonly string[] => view.given('senses').facts.get('')?.names ?? view.names('on').slice(0, 1);
 
-    constructor(private readonly analysis: Analysis) {}
-
-    read(): Graph {
-        const { workings } = this.analysis;
-        const views = [...workings.allViews()].filter(v => !v.pattern && !v.declared?.statement);
-        const [first] = views;
-        if (!first) return { items: [], lines: [] };
-        for (const medium of media) this.follow(first, medium);
-        this.minus(views);
-        // A stack, bag or store that is on no path yet is there all the same.
-        for (const v of views) if (['stack', 'bag', 'cylinder', 'compressor', 'supply'].includes(v.kind) && !this.shapes.has(v.name)) this.box(v.name, v);
-        const sits = this.instruments(views);
-        const items = [...this.shapes].map(([name, { shape, part, title }]): Item => {
-            const view = part === undefined ? undefined : workings.viewOf(part);
-            const at = part === undefined ? [] : this.analysis.findings.filter(f => this.standsIn(f.span.file, f.span.start, part));
-            return { name, part, shape, title, values: view ? this.values(view) : [], instruments: sits.get(name) ?? [], errors: at.filter(f => f.severity === 'error').length, warnings: at.filter(f => f.severity === 'warning').length };
-        });
-        return folded({ items, lines: this.lines });
+/** @param without  as `leftOut` has them */
+export function graphOf(workings: Workings, without: ReadonlySet<string> = new Set()): Graph {
+    const { rig } = workings;
+    const ids = new Map<string, number>();
+    const drafts: { id: string; name: string; kind: string; end: boolean; symbol: Symbol }[] = [];
+    const box = (id: string, name: string, end: boolean): number => {
+        const there = ids.get(id);
+        if (there !== undefined) return there;
+        const view = end ? undefined : workings.viewOf(name);
+        const kind = end ? name : view?.kind ?? '';
+        drafts.push({ id, name, kind, end, symbol: end ? symbolOfEnd(name) : view ? symbolOf(kind, view.word('sort')) : unknown });
+        ids.set(id, drafts.length - 1);
+        return drafts.length - 1;
+    };
+    const isEnd = (name: string) => pathEnds.has(name) && !rig.parts.has(name);
+    const lines: Line[] = [];
+    const seen = new Set<string>();
+    for (const l of workings.paths.links) {
+        const [a, b] = [l.from.name, l.to.name];
+        if (a === b || without.has(a) || without.has(b)) continue;
+        const from = box(isEnd(a) ? `${a} to ${b}` : a, a, isEnd(a));
+        const to = box(isEnd(b) ? `${b} from ${a}` : b, b, isEnd(b));
+        const out = `${l.medium} out${l.from.port ? ` ${l.from.port}` : ''}`;
+        const into = `${l.medium} in${l.to.port ? ` ${l.to.port}` : ''}`;
+        const key = `${from} ${out} ${to} ${into}`;
+        if (seen.has(key)) continue;
+        seen.add(key);
+        lines.push({ medium: l.medium, from, to, out, in: into });
     }
-    private standsIn(file: string, start: number, part: string): boolean {
-        const span = this.analysis.rig.parts.get(part)?.span;
-        return !!span && span.file === file && span.start <= start && start <= span.end;
-    }
-    private box(name: string, view: View | undefined): void {
-        if (this.shapes.has(name)) return;
-        if (view) {
-            const driven = view.kind === 'valve' && (view.names('shut-while').length > 0 || view.names('open-while').length > 0);
-            const shape = driven ? 'driven' : view.kind === 'supply' && view.word('sort') === 'converter' ? 'converter' : symbolOf[view.kind] ?? 'plain';
-            this.shapes.set(name, { shape, part: view.name, title: view.name });
-        } else {
-            const [end] = name.split(' ');
-            this.shapes.set(name, { shape: end === 'outdoors' ? 'vent' : end === 'mains' ? 'mains' : 'end', part: undefined, title: end });
+    const mounts = new Map<string, Mount[]>();
+    const elsewhere: (Mount & { senses: string })[] = [];
+    const instruments: [View, string, Mount][] = [];
+    for (const view of workings.allViews()) {
+        const { part } = view;
+        if (part.pattern || !part.kind || part.kind.statement || ids.has(part.name) || without.has(part.name)) continue;
+        const on = sensedBy(view);
+        if ('senses' in part.kind.properties || 'on' in part.kind.properties) {
+            const shape = view.kind === 'bleed' || view.kind === 'purge-point' ? 'valve' : 'bubble';
+            if (on.length) {
+                const acts = view.controls.listeners(part.name).filter(n => !without.has(n));
+                instruments.push([view, on.join('.'), {
+                    name: part.name, part: part.name, shape, letters: shape === 'valve' ? '' : letters(view, on[1] ?? view.word('reads') ?? ''), says: `${view.kind} ${part.name}${acts.length ? `, acts on ${acts.join(', ')}` : ''}`,
+                }]);
+                continue;
+            }
         }
+        // Written, and not on a path yet.
+        if (part.kind.on.length && !part.implied) box(part.name, part.name, false);
     }
-    /** Each line from one box to the next of a medium, joints and tubes between them taken as part of it. */
-    private follow(any: View, medium: Medium): void {
-        const isLine = (name: string) => lineKinds.has(any.other(name)?.kind ?? '');
-        const starts = new Set<string>();
-        for (const link of any.paths.links) if (link.medium === medium) for (const { name } of [link.from, link.to]) if (!isLine(name)) starts.add(name);
-        for (const start of starts) {
-            const walk = (name: string, on: readonly string[]) => {
-                for (const link of any.paths.from(name, medium)) {
-                    const next = link.to.name;
-                    if (isLine(next)) {
-                        if (!on.includes(next)) walk(next, [...on, next]);
-                    } else this.line(any, medium, start, next, on);
-                }
-            };
-            walk(start, []);
-        }
+    for (const [view, on, mount] of instruments) {
+        const at = on.split('.')[0];
+        if (ids.has(at) && at !== view.name) mounts.set(at, [...(mounts.get(at) ?? []), mount]);
+        else elsewhere.push({ ...mount, senses: on });
     }
-    private line(any: View, medium: Medium, from: string, to: string, parts: readonly string[]): void {
-        const [a, b] = [any.other(from), any.other(to)];
-        if (from === to) return;
-        // Outdoors behind a vent is what the vent shows already; elsewhere each end stands by itself.
-        if (!b && a?.kind === 'vent') return void this.box(from, a);
-        const [fromName, toName] = [a ? from : `${from} of ${to}`, b ? to : `${to} of ${from}`];
-        this.box(fromName, a);
-        this.box(toName, b);
-        const link = parts.some(p => any.other(p)?.kind === 'link') || (medium === 'lye' && a?.kind === 'column' && b?.kind === 'column');
-        const key = `${medium} ${fromName} ${toName}`;
-        if (this.seen.has(key)) return;
-        this.seen.add(key);
-        this.lines.push({ from: `${fromName}.${this.port(fromName, medium, 'out', toName, link)}`, to: `${toName}.${this.port(toName, medium, 'in', fromName, link)}`, medium, parts });
+    for (const d of drafts) {
+        const view = d.end ? undefined : workings.viewOf(d.name);
+        for (const name of view ? drivenBy(view) : []) if (!without.has(name.split('.')[0])) mounts.set(d.name, [...(mounts.get(d.name) ?? []), { name, part: name.split('.')[0], shape: 'contact', letters: '', says: `${name} drives ${d.name}` }]);
     }
-    /** Which port of a symbol a line of a medium takes. */
-    private port(name: string, medium: Medium, way: 'in' | 'out', other: string, link: boolean): string {
-        const { shape } = this.shapes.get(name)!;
-        const { ports } = symbols[shape];
-        if (shape === 'stack') return medium === 'current' ? (way === 'in' ? 'plus' : 'minus') : medium === 'lye' || medium === 'water' ? 'lye' : medium;
-        if (shape === 'column') return medium === 'lye' ? (link ? (way === 'out' ? 'lye' : 'link') : way === 'out' ? 'lye' : 'link') : way === 'in' ? 'in' : 'gas';
-        if (shape === 'exchanger' && medium === 'water') return way === 'in' ? 'coldIn' : 'coldOut';
-        if (shape === 'cylinder' && way === 'out' && this.shapes.get(other)?.shape === 'relief') return 'relief';
-        return way in ports ? way : Object.keys(ports)[0];
-    }
-    /** The way back of the current: from whatever has a second terminal to the stack. */
-    private minus(views: readonly View[]): void {
-        const stack = views.find(v => v.kind === 'stack')?.name;
-        const source = [...this.shapes].find(([, s]) => 'minus' in symbols[s.shape].ports && s.shape !== 'stack' && this.lines.some(l => l.medium === 'current' && l.from.startsWith(`${s.part}.`)));
-        if (stack && source && this.lines.some(l => l.to === `${stack}.plus`)) this.lines.push({ from: `${source[0]}.minus`, to: `${stack}.minus`, medium: 'current', parts: [] });
-    }
-    private values(view: View): string[] {
-        const out: string[] = [];
-        for (const name of told[view.kind] ?? []) {
-            const result = this.analysis.workings.quantity(view.part, name);
-            if (!result || result.value !== result.value) continue;
-            out.push(name === 'hydrogen-rate' ? `H₂ ${showResult(result)}` : name === 'fill-time' ? `full in ${showResult(result)}` : showResult(result));
-        }
-        const rating = view.kind === 'fuse' ? view.given('rating').facts.get('')?.amount : undefined;
-        if (rating) out.push(view.given('rating').entry?.value?.text ?? '');
-        const set = view.kind === 'relief-valve' ? view.given('set').entry?.value?.text : undefined;
-        if (set) out.push(set);
-        return out.filter(Boolean);
-    }
-    /** Instruments by the box that they sit on: what they sense, or the next box along the line that they sense. */
-    private instruments(views: readonly View[]): Map<string, Instrument[]> {
-        const out = new Map<string, Instrument[]>();
-        for (const v of views) {
-            if (!instrumentKinds.has(v.kind) || this.shapes.has(v.name)) continue;
-            const sensed = v.controls.sensed(v) ?? '';
-            const [of, what] = [sensed.slice(0, sensed.lastIndexOf('.')), sensed.slice(sensed.lastIndexOf('.') + 1)];
-            const box = this.shapes.has(of) ? of : this.lines.find(l => l.parts.includes(of))?.to.split('.')[0] ?? (views.find(x => x.name === of)?.kind === 'lye' ? views.find(x => x.kind === 'stack')?.name : undefined);
-            const where = box !== undefined && symbols[this.shapes.get(box)?.shape ?? 'plain'].tap ? box : views.find(x => x.kind === 'stack' && box === x.name)?.name;
-            const home = where ?? box;
-            if (home === undefined || !this.shapes.has(home)) continue;
-            const second = v.kind === 'trip' ? 'Z' : v.kind === 'switch' ? 'S' : v.kind === 'gauge' || v.kind === 'meter' || v.kind === 'sensor' ? 'I' : 'A';
-            const acts = v.controls.listeners(v.name);
-            out.set(home, [...(out.get(home) ?? []), { name: v.name, letters: `${measured[what] ?? 'X'}${second}`, acts: acts.length > MOST_ACTS ? `${acts.slice(0, MOST_ACTS).join(', ')} …` : acts.join(', ') }]);
-        }
-        return out;
-    }
+    const nodes = drafts.map((d): Node => {
+        const all = d.end ? [] : mounts.get(d.name) ?? [];
+        const some = all.length > MOST_MOUNTS ? [...all.slice(0, MOST_MOUNTS - 1), { name: `${all.length - MOST_MOUNTS + 1} more`, part: undefined, shape: 'contact', letters: '…', says: all.slice(MOST_MOUNTS - 1).map(m => m.says).join('; ') } as const] : all;
+        return { ...d, valueLines: valueLines(d.kind), valueWidth: valueWidth(d.kind), mounts: some, like: [], flipped: false, ports: new Map() };
+    });
+    const graph = nodes.length >= FOLDS_FROM ? fold({ nodes, lines, elsewhere }) : { nodes, lines, elsewhere };
+    for (const [i, node] of graph.nodes.entries()) givePorts(node, graph.lines, i);
+    return graph;
 }
-/** Parts of one shape that come from and go to the same boxes, drawn once. */
-function folded(graph: Graph): Graph {
-    // Each has its own outdoors; that makes no difference.
-    const plain = (end: string) => end.replace(/ of .*(?=\.)/, '');
-    const ends = (name: string) => graph.lines.filter(l => l.from.startsWith(`${name}.`) || l.to.startsWith(`${name}.`)).map(l => (l.from.startsWith(`${name}.`) ? `>${plain(l.to)}` : `<${plain(l.from)}`)).sort().join('|');
-    const groups = new Map<string, Item[]>();
-    for (const item of graph.items) {
-        const key = `${item.shape} ${ends(item.name)}`;
-        groups.set(key, [...(groups.get(key) ?? []), item]);
+/** Letters of an instrument after ISO 14617-6: what is measured, then what is done with it (from memory). */
+function letters(view: View, senses: string): string {
+    const what = /pressure|head/.test(senses) ? 'P' : /temperature/.test(senses) ? 'T' : /level|volume|depth/.test(senses) ? 'L' : /flow|rate/.test(senses) ? 'F'
+        : /current/.test(senses) ? 'I' : /power/.test(senses) ? 'J' : /irradiance/.test(senses) ? 'R' : /volt|charge/.test(senses) ? 'E' : /oxygen|hydrogen|purity|gas/.test(senses) ? 'Q' : view.kind === 'gauge' ? 'P' : 'X';
+    const does = { gauge: 'I', meter: 'I', sensor: 'T', switch: 'S', trip: 'Z', analyser: 'IZ', detector: 'IZ' }[view.kind] ?? '';
+    return what + does;
+}
+const mainFirst: readonly Medium[] = ['hydrogen', 'oxygen', 'lye', 'water', 'current'];
+/** The main medium passes from left to right; others come and go below, oxygen above. */
+function givePorts(node: Node, lines: readonly Line[], i: number): void {
+    const used = new Set<string>();
+    for (const l of lines) {
+        if (l.from === i) used.add(l.out);
+        if (l.to === i) used.add(l.in);
     }
-    const gone = new Map<string, Item>();
-    const more = new Map<string, string>();
-    for (const list of groups.values()) {
-        if (list.length < FOLDS_FROM || !ends(list[0].name)) continue;
-        for (const item of list.slice(1)) gone.set(item.name, list[0]);
-        more.set(list[0].name, `${list[0].title} and ${list.length - 1} alike`);
+    const main = mainFirst.find(m => [...used].some(u => u.startsWith(`${m} `))) ?? [...used][0]?.split(' ')[0];
+    const taken = new Set<string>();
+    const rest: string[] = [];
+    for (const key of [...used].sort((a, b) => media.indexOf(a.split(' ')[0] as Medium) - media.indexOf(b.split(' ')[0] as Medium))) {
+        const [medium, way] = key.split(' ');
+        const own = node.symbol.ports?.[key] ?? node.symbol.ports?.[`${medium} ${way}`];
+        const port: Port | undefined = own ?? (medium === main ? { side: way === 'in' ? 'W' : 'E' } : undefined);
+        if (!port) { rest.push(key); continue; }
+        node.ports.set(key, port);
+        taken.add(`${port.side}${port.x ?? 0}`);
     }
-    if (!gone.size) return graph;
-    const boxOf = (end: string) => end.slice(0, end.lastIndexOf('.'));
-    const lines = graph.lines.filter(l => !gone.has(boxOf(l.from)) && !gone.has(boxOf(l.to)));
-    const joined = new Set(lines.flatMap(l => [boxOf(l.from), boxOf(l.to)]));
-    return { items: graph.items.filter(i => !gone.has(i.name) && (i.part !== undefined || joined.has(i.name))).map(i => (more.has(i.name) ? { ...i, title: more.get(i.name)! } : i)), lines };
+    // A port of its own for each medium that is left; two of one medium may share it.
+    for (const key of rest) {
+        const free = rest.length === 1 ? [0, -12, 12, -24, 24] : [-12, 12, -24, 24, 0];
+        const x = free.find(x => !taken.has(`S${x}`)) ?? 0;
+        node.ports.set(key, { side: 'S', x });
+        taken.add(`S${x}`);
+    }
 }

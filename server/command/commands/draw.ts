@@ -1,5 +1,4 @@
-import { drawingOf, layers, type Layer } from '../../../language/seeing/drawing/drawing.js';
-import { graphOf } from '../../../language/seeing/drawing/graph.js';
+import { drawingOf, layers, type Layer } from '../../../language/seeing/drawing/index.js';
 import { printed } from '../../../language/seeing/palette.js';
 import { csvOf } from '../../../language/seeing/plots/index.js';
 import { CannotDo, type Command } from '../command.js';
@@ -8,12 +7,12 @@ import { pictureOptions, writePicture } from '../picture-files.js';
 
 const draw: Command = {
     name: 'draw',
-    summary: 'Draws the flow of a rig: gases, lye, water, current and what watches them, with its numbers.',
+    summary: 'Draws the flow of a rig: gases, lye, water, current, what watches them and what drives what, with its numbers and findings.',
     args: 'FILE',
     most: 1,
     options: {
         ...pictureOptions,
-        layers: { type: 'string', takes: 'NAMES', doc: `only these: ${layers.join(',')}` },
+        layers: { type: 'string', takes: 'NAMES', doc: `only these, all in the same place: ${layers.join(',')}` },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
     },
     examples: ['rigwright draw shed.rig -o shed.svg', 'rigwright draw shed.rig -o gas.png --layers hydrogen,oxygen,values'],
@@ -31,7 +30,7 @@ const draw: Command = {
             around.out(`${drawing()}\n`);
             return 0;
         }
-        const csv = () => csvOf({ columns: ['medium', 'from', 'to', 'by'].map(name => ({ name, unit: '' })), rows: graphOf(analysis).lines.map(l => [l.medium, l.from, l.to, l.parts.join(' ')]) });
+        const csv = () => csvOf({ columns: ['medium', 'from', 'to'].map(name => ({ name, unit: '' })), rows: analysis.workings.paths.links.map(l => [l.medium, l.from.name, l.to.name]) });
         await writePicture(options, drawing, csv, around);
         return 0;
     },

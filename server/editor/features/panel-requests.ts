@@ -13,10 +13,13 @@ interface Asked {
     readonly position: Position;
     readonly turning?: Turning;
     readonly theme: string;
+    /** Behind the picture, as #rrggbb; that of the theme's palette if left out. */
+    readonly paper?: string;
     /** Name of the picture to draw; the first that can be drawn if left out. */
     readonly picture?: string;
 }
 interface Told extends Omit<Panel, 'findings'> {
+    readonly at?: string;
     readonly findings: readonly (Omit<Panel['findings'][number], 'file' | 'start'> & { readonly uri: string; readonly line: number })[];
     readonly pictures: readonly { readonly name: string; readonly title: string }[];
     readonly picture?: { readonly name: string; readonly title: string; readonly svg?: string; readonly why?: string };
@@ -33,7 +36,7 @@ const panelRequests: Feature = {
 };
 export default panelRequests;
 
-export function panelFor(house: House, { uri, position, turning, theme, picture }: Asked): Told | null {
+export function panelFor(house: House, { uri, position, turning, theme, paper, picture }: Asked): Told | null {
     const sight = house.sight(uri);
     if (!sight) return null;
     const { analysis, page, doc } = sight;
@@ -42,10 +45,12 @@ export function panelFor(house: House, { uri, position, turning, theme, picture 
     const turned = turning && turnedBy(house, analysis, turning);
     const panel = panelOf(analysis, at, turned);
     const shown = turned && 'rig' in turned.then ? turned.then : analysis;
-    const palette = palettes[theme] ?? printed;
+    const own = palettes[theme] ?? printed;
+    const palette = paper && /^#[0-9a-f]{6}$/.test(paper) ? { ...own, paper } : own;
+    const named = spot.occurrence?.names[0];
     const first = pictures.find(p => p.name === picture) ?? pictures[0];
     return {
-        ...panel, findings: panel.findings.map(({ file, start, ...rest }) => ({ ...rest, uri: file, line: house.linesOf(file).at(start).line })),
+        ...panel, at: named !== undefined && analysis.rig.parts.has(named) ? named : spot.part?.name, findings: panel.findings.map(({ file, start, ...rest }) => ({ ...rest, uri: file, line: house.linesOf(file).at(start).line })),
         pictures: pictures.map(({ name, title }) => ({ name, title })), picture: first && { name: first.name, title: first.title, ...first.draw(shown, palette, 'panel-picture') },
     };
 }

@@ -1,4 +1,4 @@
-import { drawingOf } from '../../drawing/drawing.js';
+import { drawingOf } from '../../drawing/index.js';
 import { printed } from '../../palette.js';
 import { defineSection } from '../define.js';
 
