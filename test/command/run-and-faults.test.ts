@@ -40,7 +40,7 @@ describe('run', () => {
         expect(found.events.find((e: { cause: string }) => e.cause.startsWith('bag-full makes'))).toMatchObject({ sort: 'control', clock: expect.stringMatching(/^08:/) });
         expect(found.series['cylinder.pressure']).toMatchObject({ unit: 'bar' });
         expect(found.series['cylinder.pressure'].values).toHaveLength(found.series.time.length);
-        const csv = (await call('run', 'store.rig', '--for', '2h', '--format', 'csv')).out.trim().split('\n');
+        const csv = (await call('run', 'store.rig', '--for', '2h', '--format', 'csv')).out.trim().split('\r\n');
         expect(csv[0]).toBe('time (s),stack.temperature (°C),stack.current (A),stack.voltage (V),compressor.starts,compressor.discharge-pressure (bar),store-bag.volume (L),store-bag.pressure (kPa),store-bag.oxygen (%),cylinder.pressure (bar),cylinder.temperature (°C),cylinder.oxygen (%),h2-column.level (mm),o2-column.level (mm),site.hydrogen (%),site.oxygen (%)');
         expect(csv.at(-1)).toMatch(/^7200\.00,/);
     });

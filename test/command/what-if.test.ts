@@ -52,7 +52,7 @@ describe('sweep', () => {
     });
     it('prints CSV and JSON with the same numbers', async () => {
         const args = ['sweep', rig, '--over', 'stack.gap: 1..5 mm; lye.strength: 20..30 wt%', '--of', 'stack.current', '--steps', '3'];
-        const csv = (await call(...args, '--format', 'csv')).out.trim().split('\n');
+        const csv = (await call(...args, '--format', 'csv')).out.trim().split('\r\n');
         const { columns, rows } = JSON.parse((await call(...args, '--format', 'json')).out);
         expect(csv[0]).toBe(columns.map((c: { name: string; unit: string }) => `${c.name} (${c.unit})`).join(','));
         expect(csv.slice(1)).toEqual(rows.map((r: number[]) => r.join(',')));

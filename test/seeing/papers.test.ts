@@ -7,7 +7,7 @@ import { Analyst, analyseText } from '../../language/index.js';
 import { faultsIn } from '../../language/run/faults.js';
 import { lyeDensity } from '../../language/physics/lye.js';
 import { Bench } from '../../language/seeing/papers/bench.js';
-import { csvOf } from '../../language/seeing/papers/csv.js';
+import { csvOf } from '../../language/reference/csv.js';
 import { dxfOf } from '../../language/seeing/papers/dxf.js';
 import { allPapers, papersOf } from '../../language/seeing/papers/index.js';
 import { holesOf, packOf, separatorSheet, spare, thinRims, windowPlace } from '../../language/seeing/papers/pack.js';

@@ -10,7 +10,7 @@ import { readScenario, usualDay } from '../../language/run/scenario.js';
 import { dark, printed, sharp } from '../../language/seeing/palette.js';
 import type { Wishes } from '../../language/seeing/plots/define.js';
 import type { Bars, Curves, Figure, Ladder } from '../../language/seeing/plots/figure.js';
-import { allPlots, csvOf, figureOf, pictureOf, tableMarkup } from '../../language/seeing/plots/index.js';
+import { allPlots, tableCsv, figureOf, pictureOf, tableMarkup } from '../../language/seeing/plots/index.js';
 import { fromSi, unitOf } from '../../language/units/unit.js';
 import { wholeRig } from '../rules/whole-rigs.js';
 import { fitToPrint, soundMarkup } from './look.js';
@@ -305,7 +305,7 @@ describe('pictures', () => {
         expect(html).toBe('<table><caption>x</caption><thead><tr><th scope="col">&#60;b&#62;, V</th></tr></thead><tbody><tr><td>a &#38; b</td></tr><tr><td class="number">1.235</td></tr><tr><td></td></tr></tbody></table>');
     });
     it('CSV: numbers bare, texts quoted where they must be, no formula', () => {
-        const csv = csvOf({ columns: [{ name: '=1+1', unit: '' }, { name: 'volts', unit: 'V' }], rows: [['@x', -2.5], ['a "b", c', undefined], ['\t=cmd', 1e-7], ['line\nbreak', 3]] });
-        expect(csv).toBe('\'=1+1,volts (V)\r\n\'@x,-2.5\r\n"a ""b"", c",\r\n\'\t=cmd,1e-7\r\n"line\nbreak",3\r\n');
+        const csv = tableCsv({ columns: [{ name: '=1+1', unit: '' }, { name: 'volts', unit: 'V' }], rows: [['@x', -2.5], ['a "b", c', undefined], ['\t=cmd', 1e-7], ['line\nbreak', 3]] });
+        expect(csv).toBe('"\'=1+1",volts (V)\r\n"\'@x",-2.5\r\n"a ""b"", c",\r\n"\'\t=cmd",1e-7\r\n"line\nbreak",3\r\n');
     });
 });

@@ -1,5 +1,6 @@
 /** All plots in their order; one asked for by its name; as picture and as CSV. */
 import type { Analysis } from '../../index.js';
+import { csvOf } from '../../reference/csv.js';
 import type { Palette } from '../palette.js';
 import { digits } from '../../units/format.js';
 import { el, type Markup } from '../svg.js';
@@ -29,15 +30,8 @@ export function tableMarkup({ columns, rows }: Table, caption: string): Markup {
         el('thead', {}, el('tr', {}, columns.map(c => el('th', { scope: 'col' }, c.unit ? `${c.name}, ${c.unit}` : c.name)))),
         el('tbody', {}, rows.map(row => el('tr', {}, row.map(c => el('td', { class: typeof c === 'number' && 'number' }, told(c)))))));
 }
-/** The table as CSV (RFC 4180). A text that a spreadsheet would take for a formula gets an apostrophe before it. */
-export function csvOf({ columns, rows }: Table): string {
-    const cell = (c: Cell) => {
-        if (c === undefined) return '';
-        if (typeof c === 'number') return String(c);
-        const text = /^[\s]*[=+\-@\t\r]/.test(c) ? `'${c}` : c;
-        return /[",\r\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text;
-    };
-    const head = columns.map(c => (c.unit ? `${c.name} (${c.unit})` : c.name));
-    return [head, ...rows].map(row => row.map(cell).join(',')).join('\r\n') + '\r\n';
+/** The table for a spreadsheet. */
+export function tableCsv({ columns, rows }: Table): string {
+    return csvOf([columns.map(c => (c.unit ? `${c.name} (${c.unit})` : c.name)), ...rows]);
 }
 export type { Figure, Plot, Table };

@@ -1,6 +1,6 @@
 import { drawingOf, layers, type Layer } from '../../../language/seeing/drawing/index.js';
 import { printed } from '../../../language/seeing/palette.js';
-import { csvOf } from '../../../language/seeing/plots/index.js';
+import { tableCsv } from '../../../language/seeing/plots/index.js';
 import { CannotDo, type Command } from '../command.js';
 import { one } from '../one-rig.js';
 import { pictureOptions, writePicture } from '../picture-files.js';
@@ -30,7 +30,7 @@ const draw: Command = {
             around.out(`${drawing()}\n`);
             return 0;
         }
-        const csv = () => csvOf({ columns: ['medium', 'from', 'to'].map(name => ({ name, unit: '' })), rows: analysis.workings.paths.links.map(l => [l.medium, l.from.name, l.to.name]) });
+        const csv = () => tableCsv({ columns: ['medium', 'from', 'to'].map(name => ({ name, unit: '' })), rows: analysis.workings.paths.links.map(l => [l.medium, l.from.name, l.to.name]) });
         await writePicture(options, drawing, csv, around);
         return 0;
     },

@@ -1,3 +1,4 @@
+import { csvOf } from '../../../language/reference/csv.js';
 import { notInRuns } from '../../../language/reference/run-pages.js';
 import { alikeEnds, faultGroups, GUARDS_TESTED, guardText, healthyHazards, HIDDEN_TITLE, hiddenText, outcomeText, trialText } from '../../../language/reference/run-text.js';
 import { faultFindings } from '../../../language/reference/fault-findings.js';
@@ -86,14 +87,12 @@ export default faults;
 
 /** A line for each run: one failure, one beside a guard out of action, one beside a hidden failure. */
 function asCsv(found: Faults): string {
-    const cell = (text: string) => (/[",\n]/.test(text) ? `"${text.replace(/"/g, '""')}"` : text);
-    const rows = [
+    return csvOf([
         ['sort', 'first', 'first way', 'part', 'way', 'outcome', 'hazard', 'time (s)', 'caught by', 'message'],
         ...found.faults.map(f => ['single', '', '', f.part, f.what, f.outcome, f.hazard?.name ?? '', f.hazard ? f.hazard.t.toFixed(2) : '', f.caughtBy?.name ?? '', f.hazard?.words ?? '']),
         ...found.guards.flatMap(g => g.without.map(w => ['guard', g.name, 'out of action', w.fault.part, w.fault.what, w.outcome, w.hazard?.name ?? '', w.hazard ? w.hazard.t.toFixed(2) : '', w.caughtBy ?? '', w.hazard?.words ?? ''])),
         ...found.hidden.flatMap(h => h.seconds.map(x => ['hidden', h.part, h.ways.join(' or '), x.fault.part, x.fault.what, 'hazard', x.hazard.name, x.hazard.t.toFixed(2), '', x.hazard.words])),
-    ];
-    return `${rows.map(row => row.map(cell).join(',')).join('\n')}\n`;
+    ]);
 }
 function wrapped(names: readonly string[]): string[] {
     const lines: string[] = [];

@@ -1,4 +1,4 @@
-import { allPlots, csvOf, figureOf, pictureOf } from '../../../language/seeing/plots/index.js';
+import { allPlots, tableCsv, figureOf, pictureOf } from '../../../language/seeing/plots/index.js';
 import { nearest, offering } from '../../../language/values/nearest.js';
 import { CannotDo, type Command } from '../command.js';
 import { one } from '../one-rig.js';
@@ -41,7 +41,7 @@ const plot: Command = {
         const run = name === 'run' && asked ? canRun(() => follow(workings, typeof options.for === 'string' ? timeOf(options.for) : undefined, options.scenario, options.fault)) : undefined;
         const figure = figureOf(wanted, analysis, { run, of: typeof options.of === 'string' ? options.of : undefined });
         if (typeof figure === 'string') throw new CannotDo(figure);
-        if (options.out !== undefined) await writePicture(options, palette => pictureOf(wanted, figure, palette).text, () => csvOf(figure.table), around);
+        if (options.out !== undefined) await writePicture(options, palette => pictureOf(wanted, figure, palette).text, () => tableCsv(figure.table), around);
         else around.out([s.strong(wanted.title), figure.says, ...(figure.notes ?? []).map(n => s.quiet(n)), '', ...tableLines(figure.table, s), '', s.quiet(caution), ''].join('\n'));
         return 0;
     },

@@ -1,3 +1,4 @@
+import { csvOf } from '../../../language/reference/csv.js';
 import { notInRuns } from '../../../language/reference/run-pages.js';
 import { clockOf, happenedText, heldText, totalsOf, worthTelling } from '../../../language/reference/run-text.js';
 import { CannotRun, run as runThrough, type RunResult } from '../../../language/run/run.js';
@@ -114,6 +115,5 @@ function asJson(r: RunResult): object {
     };
 }
 function asCsv(r: RunResult): string {
-    const rows = [['time (s)', ...r.series.map(s => (s.unit ? `${s.name} (${s.unit})` : s.name))], ...r.times.map((t, i) => [t.toFixed(2), ...r.series.map(s => String(inUnit(s.values[i], s.unit)))])];
-    return `${rows.map(row => row.join(',')).join('\n')}\n`;
+    return csvOf([['time (s)', ...r.series.map(s => (s.unit ? `${s.name} (${s.unit})` : s.name))], ...r.times.map((t, i) => [t.toFixed(2), ...r.series.map(s => inUnit(s.values[i], s.unit))])]);
 }

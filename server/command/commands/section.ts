@@ -1,4 +1,4 @@
-import { csvOf } from '../../../language/seeing/plots/index.js';
+import { tableCsv } from '../../../language/seeing/plots/index.js';
 import { sectionOf } from '../../../language/seeing/section/layers.js';
 import { sectionPicture, stepsTable } from '../../../language/seeing/section/section.js';
 import { CannotDo, type Command } from '../command.js';
@@ -21,7 +21,7 @@ const section: Command = {
         if (typeof found === 'string') throw new CannotDo(found);
         const steps = stepsTable(found);
         const s = styles(around.colour);
-        if (options.out !== undefined) await writePicture(options, palette => sectionPicture(found, palette).text, () => csvOf(steps), around);
+        if (options.out !== undefined) await writePicture(options, palette => sectionPicture(found, palette).text, () => tableCsv(steps), around);
         else around.out([...found.warnings.map(w => s.error(w)), ...found.pieces.map(p => `${String(p.many).padStart(4)}  ${p.what}  ${s.quiet(p.size)}`), '', ...tableLines(steps, s), '', ...found.notes.map(n => s.quiet(n)), s.quiet(caution), ''].join('\n'));
         return 0;
     },

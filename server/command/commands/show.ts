@@ -1,4 +1,5 @@
 import { assumptionRows, quantityRows, resultsOf } from '../../../language/reference/quantities.js';
+import { quantitiesCsv } from '../../../language/reference/quantities-csv.js';
 import { workingText } from '../../../language/reference/working.js';
 import { nearest, offering } from '../../../language/values/nearest.js';
 import { CannotDo, type Command } from '../command.js';
@@ -16,16 +17,20 @@ const show: Command = {
     args: 'FILE',
     most: 1,
     options: {
-        format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json'], doc: 'form of the output' },
+        format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'csv', 'json'], doc: 'form of the output' },
         all: { type: 'boolean', doc: 'every quantity, the unknown ones too' },
         working: { type: 'string', takes: 'NAME', doc: 'how one number came about: stack.voltage' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
     },
-    examples: ['rigwright show shed.rig', 'rigwright show shed.rig --working stack.volts-per-cell'],
+    examples: ['rigwright show shed.rig', 'rigwright show shed.rig --format csv > shed.csv', 'rigwright show shed.rig --working stack.volts-per-cell'],
     async run({ options, args }, around) {
         const { analysis: { workings, rig, near } } = one(args, options.on, around, 'show');
         if (options.format === 'json') {
             around.out(`${JSON.stringify({ version, quantities: quantityRows(workings), assumptions: assumptionRows(workings), near }, null, 2)}\n`);
+            return 0;
+        }
+        if (options.format === 'csv') {
+            around.out(quantitiesCsv(workings));
             return 0;
         }
         if (options.working) {

@@ -1,3 +1,4 @@
+import { csvOf } from '../../../language/reference/csv.js';
 import { columnsOf, sweepLines } from '../../../language/reference/sweep-table.js';
 import { sweep as table } from '../../../language/what-if/sweep.js';
 import { CannotDo, type Command } from '../command.js';
@@ -28,8 +29,7 @@ const sweep: Command = {
         if (options.format === 'json') {
             around.out(`${JSON.stringify({ version, columns: columns.map(({ name, unit }) => ({ name, unit })), rows: found.rows.map((_, i) => columns.map(c => (Number.isFinite(c.values[i]) ? Number(c.values[i].toPrecision(6)) : null))) }, null, 2)}\n`);
         } else if (options.format === 'csv') {
-            const lines = [columns.map(c => `${c.name}${c.unit && ` (${c.unit})`}`).join(','), ...found.rows.map((_, i) => columns.map(c => (Number.isFinite(c.values[i]) ? String(Number(c.values[i].toPrecision(6))) : '')).join(','))];
-            around.out(`${lines.join('\n')}\n`);
+            around.out(csvOf([columns.map(c => `${c.name}${c.unit && ` (${c.unit})`}`), ...found.rows.map((_, i) => columns.map(c => (Number.isFinite(c.values[i]) ? Number(c.values[i].toPrecision(6)) : undefined)))]));
         } else {
             const s = styles(around.colour);
             const { head, units, rows } = sweepLines(found);

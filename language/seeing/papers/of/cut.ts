@@ -1,7 +1,7 @@
 /** What is cut and drilled, how many of each, and a template of the plate at its true size. */
 import { show } from '../../../units/format.js';
 import type { Bench } from '../bench.js';
-import { csvOf } from '../csv.js';
+import { csvOf } from '../../../reference/csv.js';
 import { dxfOf } from '../dxf.js';
 import { clearanceOf, type Hole, holesOf, packOf, plateThickness, separatorSheet, spare, thinRims, windowPlace } from '../pack.js';
 import { blank, type Cell, heading, list, quiet, table, words } from '../page.js';

@@ -1,7 +1,7 @@
 /** Every tube and every wire: from where to where, how long, how wide, with what at its ends, and what is written on it. */
 import type { Link } from '../../../rig/paths.js';
 import type { Bench } from '../bench.js';
-import { csvOf } from '../csv.js';
+import { csvOf } from '../../../reference/csv.js';
 import { blank, box, heading, quiet, table, words } from '../page.js';
 import { definePaper } from '../paper.js';
 

@@ -1,7 +1,7 @@
 /** What is bought or made, what it costs as far as it is told, and what lies in the drawer for the day when something tears. */
 import type { View } from '../../../quantities/view.js';
 import type { Bench } from '../bench.js';
-import { csvOf } from '../csv.js';
+import { csvOf } from '../../../reference/csv.js';
 import { packOf, separatorSheet, spare } from '../pack.js';
 import { blank, box, heading, quiet, table, unbroken, words, type Cell } from '../page.js';
 import { definePaper } from '../paper.js';
