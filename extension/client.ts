@@ -5,6 +5,7 @@ import * as vscode from 'vscode';
 import { RevealOutputChannelOn } from 'vscode-languageclient';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
 import { checkFolder } from './commands/check-folder.js';
+import { changes, compareOpen, variants } from './commands/compare.js';
 import { corners } from './commands/corners.js';
 import { explain } from './commands/explain.js';
 import { newRig } from './commands/new-rig.js';
@@ -50,6 +51,9 @@ const commands: Record<string, Command> = {
     'rigwright.corners': corners,
     'rigwright.run': run,
     'rigwright.faults': faults,
+    'rigwright.changes': changes,
+    'rigwright.compareOpen': compareOpen,
+    'rigwright.variants': variants,
     'rigwright.panel': panel,
     'rigwright.showInDrawing': showInDrawing,
     'rigwright.writeAssumptions': writeAssumptions,

@@ -7,10 +7,10 @@ import type { Page } from './protocol.js';
 const SCHEME = 'rigwright-page';
 const VIEW = 'rigwright.page';
 
-/** A page that was asked for, and the text that it is about, if it is about one: it is old as soon as that changes. */
+/** A page that was asked for, and the texts that it is about, if it is about some: it is old as soon as one of them changes. */
 interface Kept {
     readonly markdown: string;
-    readonly about?: string;
+    readonly about: readonly string[];
     readonly old?: boolean;
 }
 const OLD = ' (old text)';
@@ -39,11 +39,11 @@ export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSy
         this.registered.dispose();
     }
 
-    /** Shows a page beside the text, and leaves the cursor in the text. `about`: the text whose numbers stand on it. */
-    async show(page: Page, about?: vscode.Uri): Promise<void> {
+    /** Shows a page beside the text, and leaves the cursor in the text. `about`: the texts whose numbers stand on it. */
+    async show(page: Page, ...about: readonly vscode.Uri[]): Promise<void> {
         const title = page.title.trim().replace(/[^\p{L}\p{N}. -]+/gu, ' ').trim() || 'page';
         const uri = vscode.Uri.from({ scheme: SCHEME, path: `/${title}` });
-        this.kept.set(uri.path, { markdown: page.markdown, about: about?.toString() });
+        this.kept.set(uri.path, { markdown: page.markdown, about: about.map(uri => uri.toString()) });
         this.changed.fire([{ type: vscode.FileChangeType.Changed, uri }]);
         const beside = { viewColumn: vscode.ViewColumn.Beside, preview: true, preserveFocus: true };
         await vscode.commands.executeCommand('vscode.openWith', uri, VIEW, beside);
@@ -51,7 +51,7 @@ export class Pages implements vscode.CustomReadonlyEditorProvider, vscode.FileSy
 
     private grewOld(about: string): void {
         for (const [path, kept] of this.kept) {
-            if (kept.about !== about || kept.old) continue;
+            if (!kept.about.includes(about) || kept.old) continue;
             this.kept.set(path, { ...kept, old: true });
             this.changed.fire([{ type: vscode.FileChangeType.Changed, uri: vscode.Uri.from({ scheme: SCHEME, path }) }]);
         }

@@ -81,6 +81,16 @@ export const runRequest = new RequestType<{ uri: string; scenario?: string }, Tr
 /** Asks for the page about a rig with one thing broken at a time. */
 export const faultsRequest = new RequestType<{ uri: string }, Tried<Page> | null, void>('rigwright/faults');
 
+/** Files that a page was worked out from as they stand in the editor. */
+export interface AboutFiles { about: string[] }
+type Compared = ({ answer: Page } & AboutFiles) | { cannot: string };
+/** Asks for the page about a rig beside what it was; the answer names old texts that are still lacking. `text` is null where there was no such file. */
+export const changesRequest = new RequestType<{ uri: string; then: { uri: string; text: string | null }[]; name: string }, Compared | { needs: string[] } | null, void>('rigwright/changes');
+/** Asks for the page about two open rigs. */
+export const compareOpenRequest = new RequestType<{ before: string; after: string }, Compared | null, void>('rigwright/compareOpen');
+/** Asks for the page about a rig beside its variants. */
+export const variantsRequest = new RequestType<{ uri: string }, Compared | null, void>('rigwright/variants');
+
 /** Asks what the panel shows for a place in a text; a number may be turned, and then it tells how the rig would be. */
 export const panelRequest = new RequestType<{ uri: string; position: Position; turning?: Turning; theme: string; paper?: string; picture?: string }, Panel | null, void>('rigwright/panel');
 /** Asks for the edit that writes a turned number into the text; null where it is not to be written. */

@@ -284,6 +284,26 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.run('View: Close All Editors');
     });
 
+    // In a browser there is no git: the last commit itself is tried with a stand-in, in test/extension/last-commit.test.ts.
+    it('says that there is no git here, and compares two open rigs on a page that grows old', { timeout: 60_000 }, async () => {
+        await w.run('View: Close All Editors');
+        await w.openFile('potters-burner.rig');
+        await w.openFile('jeweller-torch-store.rig');
+        await w.run('Rigwright: What Changed since the Last Commit');
+        const message = w.find('.notification-toast', 'There is no git in this editor.');
+        await message.waitFor();
+        await shot('changes-no-git');
+        await message.locator('.monaco-button', { hasText: 'Compare Two Open Rigs' }).click();
+        await w.find('.quick-input-widget:visible .monaco-list-row', 'potters-burner.rig').first().click();
+        const page = await w.explained('To be tested again');
+        await shot('compared');
+        expect(await violations(w, page)).toEqual([]);
+        await w.run('Add Line Comment');
+        await w.explained('(old text)');
+        await w.revert();
+        await w.run('View: Close All Editors');
+    });
+
     it('runs the rig through a day, and breaks one thing at a time, on pages beside the text that say when they are old', { timeout: 150_000 }, async () => {
         await w.openFile('jeweller-torch-store.rig');
         await w.run('Rigwright: Run the Rig Through a Day');

@@ -1,28 +1,40 @@
 /** Two rigs side by side: consequences, not characters. What was changed, which numbers moved, which findings went and came, what is to be tested again. */
-import type { Analysis, Finding, Near } from '../../index.js';
+import type { Analysis, Near } from '../../index.js';
 import type { Result } from '../../quantities/workings.js';
-import { caution } from '../../reference/caution.js';
-import { resultsOf } from '../../reference/quantities.js';
+import { isKeyNumber, resultsOf } from '../../reference/quantities.js';
 import { showResult, showSpread } from '../../reference/values.js';
 import type { Part } from '../../rig/rig.js';
-import { nearText } from '../../rules/near.js';
-import type { Block, Report } from '../report/page.js';
+import { testsAgain, type Again } from './again.js';
+import { findingsOf, type Told } from './findings.js';
 
 export interface Changed {
-    /** 'stack.gap' */
+    /** 'stack.gap'; 'path', 'expect', 'let x', 'allow x' for lines. */
     readonly name: string;
     readonly before: string | undefined;
     readonly after: string | undefined;
+    /** Parts that are like the one that was changed, and change with it. */
+    readonly like: readonly string[];
 }
 export interface Moved {
     readonly name: string;
     readonly meaning: string;
     readonly before: string;
     readonly after: string;
-    /** Of the earlier one; NaN where that is 0 or unknown. */
+    /** Of the earlier one; NaN where that is 0, or where a share means nothing (°C). */
     readonly share: number;
-    /** Half of what the ± leaves open is more than the move. */
+    /** The move is smaller than the ± of the later number. */
     readonly within: boolean;
+    /** Others that moved from the same to the same. */
+    readonly twins: readonly string[];
+}
+/** One of the few numbers by which a rig is known, moved or not. */
+export interface Headline {
+    readonly name: string;
+    readonly before: string | undefined;
+    readonly after: string | undefined;
+    readonly moved: boolean;
+    /** Of the earlier one; NaN where it means nothing. */
+    readonly share: number;
 }
 export interface Comparison {
     readonly before: string;
@@ -30,128 +42,155 @@ export interface Comparison {
     readonly added: readonly string[];
     readonly removed: readonly string[];
     readonly changed: readonly Changed[];
+    readonly headlines: readonly Headline[];
+    /** The weightiest first. */
     readonly moved: readonly Moved[];
     /** Numbers that are known in one of both only. */
     readonly appeared: readonly string[];
     readonly vanished: readonly string[];
-    readonly come: readonly Finding[];
-    readonly gone: readonly Finding[];
-    readonly nearer: readonly Near[];
+    readonly findings: Told;
+    readonly nearer: readonly { readonly near: Near; readonly before: Near | undefined }[];
     /** What was tested, or would be, before the change: to be done again. */
-    readonly again: readonly string[];
+    readonly again: readonly Again[];
 }
 /** Share of a number below which it counts as not moved. */
 const STILL = 0.005;
-/** Parts whose points are tested by making them act. */
-const acting = new Set(['switch', 'trip', 'analyser', 'detector', 'relief-valve', 'timer', 'seal']);
-/** Parts that a leak test covers. */
-const tight = new Set(['stack', 'column', 'tube', 'tee', 'bubbler', 'bag', 'gasometer', 'cylinder', 'valve', 'check-valve', 'compressor', 'dryer', 'filter', 'scrubber', 'trap']);
+/** K. */
+const STILL_WARM = 0.2;
+/** Weight of a number that only others read, beside one that is shown by itself. */
+const IN_THE_BACK = 0.1;
+/** A move that is less than the ± weighs less. */
+const UNSURE = 0.3;
 
-const statementOf = (p: Part) => !!p.kind?.statement;
-const texts = (p: Part) => new Map([...p.entries].map(([key, e]) => [key, e.value?.text?.replace(/\s+/g, ' ').trim() ?? '']));
+/** What a rig is known by: the first part of the kind that has it counts. */
+const known: readonly (readonly [kind: string, quantity: string])[] = [
+    ['stack', 'current'], ['stack', 'volts-per-cell'], ['stack', 'hydrogen-rate'], ['stack', 'temperature'], ['stack', 'plug-energy-per-volume'], ['stack', 'hydrogen-in-oxygen'],
+    ['bag', 'fill-time'], ['cylinder', 'fill-time'], ['cylinder', 'stored-gas'], ['budget', 'parts-total'], ['budget', 'gas-cost'],
+];
+const nameOf = (r: Result) => `${r.part.name}.${r.quantity.name}`;
+/** A number with its bounds: '2.05 V ± 0.16'. */
+export const told = (r: Result): string => `${showResult(r)} ${showSpread(r)}`.trim();
+
+/** Numbers of an analysis that are known, by their name, in the order of the text. */
+export function numbersOf(a: Analysis): Map<string, Result> {
+    return new Map(resultsOf(a.workings).filter(r => r.value === r.value).map(r => [nameOf(r), r]));
+}
+/** Names of the numbers by which rigs are known. */
+export function headlinesOf(numbers: readonly ReadonlyMap<string, Result>[]): string[] {
+    return known.flatMap(([kind, quantity]) => {
+        for (const n of numbers) for (const [name, r] of n) if (r.part.kindWord === kind && r.quantity.name === quantity) return [name];
+        return [];
+    });
+}
+export function differ(a: Result, b: Result): boolean {
+    if (a.quantity.measure === 'temperature') return Math.abs(a.value - b.value) > STILL_WARM;
+    return Math.abs(a.value - b.value) > STILL * Math.max(Math.abs(a.value), Math.abs(b.value));
+}
+/** Of the earlier number; NaN where that is 0 or a share means nothing. */
+export function shareOf(then: Result, now: Result): number {
+    const share = now.quantity.measure === 'temperature' ? NaN : (now.value - then.value) / Math.abs(then.value);
+    return Number.isFinite(share) ? share : NaN;
+}
 
 export function compare(before: Analysis, after: Analysis): Comparison {
-    const [was, is] = [before, after].map(a => new Map([...a.rig.parts.values()].map(p => [p.name, p])));
+    return before.workings.unnoted(() => after.workings.unnoted(() => compareNow(before, after)));
+}
+function compareNow(before: Analysis, after: Analysis): Comparison {
+    const { added, removed, changed, touched } = changesOf(before, after);
+    const [numbersBefore, numbersAfter] = [numbersOf(before), numbersOf(after)];
+    const headlines = headlinesOf([numbersAfter, numbersBefore]).map((name): Headline => {
+        const [then, now] = [numbersBefore.get(name), numbersAfter.get(name)];
+        return { name, before: then && told(then), after: now && told(now), moved: !then || !now || differ(then, now), share: then && now ? shareOf(then, now) : NaN };
+    });
+    const nearBefore = new Map(before.near.map(n => [`${n.rule} ${n.part} ${n.key}`, n]));
+    return {
+        before: before.rig.title, after: after.rig.title, added, removed, changed, headlines, moved: movedOf(numbersBefore, numbersAfter),
+        appeared: [...numbersAfter.keys()].filter(n => !numbersBefore.has(n)), vanished: [...numbersBefore.keys()].filter(n => !numbersAfter.has(n)),
+        findings: findingsOf(before, after),
+        nearer: after.near.map(near => ({ near, before: nearBefore.get(`${near.rule} ${near.part} ${near.key}`) })).filter(n => !n.before || n.near.left < n.before.left - STILL),
+        again: testsAgain(before, after, touched, changed.some(c => c.name === 'path' && c.after !== undefined)),
+    };
+}
+function movedOf(before: ReadonlyMap<string, Result>, after: ReadonlyMap<string, Result>): Moved[] {
+    const moved = new Map<string, Moved & { twins: string[]; weight: number }>();
+    for (const [name, now] of after) {
+        const then = before.get(name);
+        if (!then || !differ(then, now)) continue;
+        const [was, is] = [told(then), told(now)];
+        const twin = moved.get(`${now.quantity.name} ${was} ${is}`);
+        if (twin) {
+            twin.twins.push(name);
+            continue;
+        }
+        const share = shareOf(then, now);
+        const half = Math.max(now.high - now.value, now.value - now.low) || 0;
+        const within = Math.abs(now.value - then.value) < half;
+        // A number is as weighty as the factor it moved by, up or down; a kelvin counts as a fiftieth.
+        const factor = now.quantity.measure === 'temperature' ? Math.abs(now.value - then.value) / 50 : now.value * then.value > 0 ? Math.abs(Math.log(now.value / then.value)) : 1;
+        moved.set(`${now.quantity.name} ${was} ${is}`, { name, meaning: now.quantity.meaning, before: was, after: is, share, within, twins: [], weight: factor * (isKeyNumber(now) ? 1 : IN_THE_BACK) * (within ? UNSURE : 1) });
+    }
+    return [...moved.values()].sort((a, b) => b.weight - a.weight || (a.name < b.name ? -1 : 1)).map(({ weight: _, ...m }) => m);
+}
+
+// ---- what was changed ------------------------------------------------------------------------------------------------
+
+const texts = (p: Part) => new Map([...p.entries].map(([key, e]) => [key, spaced(e.value?.text)]));
+const spaced = (text: string | undefined) => text?.replace(/\s+/g, ' ').trim() ?? '';
+
+function changesOf(before: Analysis, after: Analysis) {
+    const [was, is] = [before.rig.parts, after.rig.parts];
     const added = [...is.keys()].filter(n => !was.has(n));
     const removed = [...was.keys()].filter(n => !is.has(n));
+    const touched = new Map<string, string[] | undefined>(added.map(n => [n, undefined]));
+    const touch = (name: string, key: string) => {
+        const keys = touched.get(name);
+        if (keys) keys.push(key);
+        else if (!touched.has(name)) touched.set(name, [key]);
+    };
     const changed: Changed[] = [];
+    const note = (name: string, then: string | undefined, now: string | undefined, like: readonly string[] = []) => changed.push({ name, before: then, after: now, like });
+    /** Parts that take a value from another one, since they do not say it themselves. */
+    const likes = (name: string, key: string): string[] => {
+        const found = new Set([name]);
+        for (const n of found) for (const p of is.values()) if (p.base?.name === n && !p.entries.has(key)) found.add(p.name);
+        return [...found].slice(1);
+    };
+    for (const [key, [then, now]] of bothOf(new Map([...before.rig.lets].map(([k, l]) => [k, spaced(l.value?.text)])), new Map([...after.rig.lets].map(([k, l]) => [k, spaced(l.value?.text)])))) {
+        if (then === now) continue;
+        note(`let ${key}`, then, now);
+        const names = new RegExp(`(?<![\\p{L}\\p{N}_.-])${key.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\p{L}\\p{N}_-])`, 'u');
+        for (const p of is.values()) for (const e of p.entries.values()) if (e.value?.names && names.test(e.value.text)) touch(p.name, e.key);
+    }
     for (const [name, p] of is) {
         const q = was.get(name);
         if (!q) continue;
-        const [now, then] = [texts(p), texts(q)];
-        if (p.kindWord !== q.kindWord) changed.push({ name, before: q.kindWord, after: p.kindWord });
-        for (const key of new Set([...then.keys(), ...now.keys()])) if (now.get(key) !== then.get(key)) changed.push({ name: `${name}.${key}`, before: then.get(key), after: now.get(key) });
+        if (p.kindWord !== q.kindWord) {
+            note(name, q.kindWord, p.kindWord);
+            touch(name, 'kind');
+        }
+        if (p.base?.name !== q.base?.name) {
+            note(`${name} like`, q.base?.name, p.base?.name);
+            touch(name, 'like');
+        }
+        for (const [key, [then, now]] of bothOf(texts(q), texts(p))) {
+            if (then === now) continue;
+            const like = key === 'price' ? [] : likes(name, key);
+            note(`${name}.${key}`, then, now, like);
+            for (const n of [name, ...like]) touch(n, key);
+        }
     }
-    const paths = (a: Analysis) => new Set(a.rig.paths.flatMap(p => p.stops.slice(1).map((s, i) => `${p.medium}: ${p.stops[i].name} -> ${s.name}`)));
-    const [pathsBefore, pathsAfter] = [paths(before), paths(after)];
-    for (const p of pathsAfter) if (!pathsBefore.has(p)) changed.push({ name: 'path', before: undefined, after: p });
-    for (const p of pathsBefore) if (!pathsAfter.has(p)) changed.push({ name: 'path', before: p, after: undefined });
-
-    const known = (a: Analysis) => new Map(resultsOf(a.workings).filter(r => r.value === r.value).map(r => [`${r.part.name}.${r.quantity.name}`, r]));
-    const [numbersBefore, numbersAfter] = [known(before), known(after)];
-    const moved: (Moved & { weight: number })[] = [];
-    for (const [name, now] of numbersAfter) {
-        const then = numbersBefore.get(name);
-        if (!then || !differ(then, now)) continue;
-        const share = now.value / then.value - 1;
-        const half = Math.max(now.high - now.value, now.value - now.low) || 0;
-        // A number at the line end weighs more than one that only others read.
-        moved.push({ name, meaning: now.quantity.meaning, before: `${showResult(then)} ${showSpread(then)}`.trim(), after: `${showResult(now)} ${showSpread(now)}`.trim(), share: Number.isFinite(share) ? share : NaN, within: Math.abs(now.value - then.value) < half, weight: Math.abs(Number.isFinite(share) ? share : 1) * (now.quantity.shownAt === undefined ? 0.1 : 1) });
-    }
-    moved.sort((a, b) => b.weight - a.weight || (a.name < b.name ? -1 : 1));
-
-    const told = (a: Analysis) => new Map(a.findings.map(f => [`${f.rule} ${standsIn(a, f)} ${f.severity}`, f]));
-    const [findingsBefore, findingsAfter] = [told(before), told(after)];
-    const nearBefore = new Map(before.near.map(n => [`${n.rule} ${n.part}`, n]));
-    return {
-        before: before.rig.title, after: after.rig.title, added, removed, changed, moved: moved.map(({ weight: _, ...m }) => m),
-        appeared: [...numbersAfter.keys()].filter(n => !numbersBefore.has(n)), vanished: [...numbersBefore.keys()].filter(n => !numbersAfter.has(n)),
-        come: [...findingsAfter].filter(([k]) => !findingsBefore.has(k)).map(([, f]) => f), gone: [...findingsBefore].filter(([k]) => !findingsAfter.has(k)).map(([, f]) => f),
-        nearer: after.near.filter(n => {
-            const then = nearBefore.get(`${n.rule} ${n.part}`);
-            return !then || Math.abs(n.left) < Math.abs(then.left) - 0.005;
-        }),
-        again: testsAgain(added, changed, is),
+    const lines = (of: (a: Analysis) => readonly (readonly [name: string, text: string])[]) => {
+        const [then, now] = [of(before), of(after)];
+        const has = (all: typeof then, [name, text]: readonly [string, string]) => all.some(x => x[0] === name && x[1] === text);
+        for (const x of now) if (!has(then, x)) note(x[0], undefined, x[1]);
+        for (const x of then) if (!has(now, x)) note(x[0], x[1], undefined);
     };
+    lines(a => [...new Set(a.rig.paths.flatMap(p => p.stops.slice(1).map((s, i) => `${p.medium}: ${p.stops[i].name} -> ${s.name}`)))].map(text => ['path', text]));
+    lines(a => a.rig.expects.map(e => ['expect', spaced(e.text.replace(/^expect\s+/, ''))]));
+    lines(a => a.rig.allows.map(w => [w.level ? 'weigh' : 'allow', [w.rule, w.level && `as ${w.level}`, w.on && `on ${w.on.name}`, w.until && `until ${w.until}`, w.by && `by ${w.by}`, w.because && `because ${w.because}`].filter(Boolean).join(' ')]));
+    if (before.rig.stage !== after.rig.stage) note('stage', before.rig.stage, after.rig.stage);
+    return { added, removed, changed, touched };
 }
-function differ(a: Result, b: Result): boolean {
-    if (a.quantity.measure === 'temperature') return Math.abs(a.value - b.value) > 0.2;
-    return Math.abs(a.value - b.value) > STILL * Math.max(Math.abs(a.value), Math.abs(b.value));
-}
-function standsIn({ rig }: Analysis, f: Finding): string {
-    for (const p of rig.parts.values()) if (p.span.file === f.span.file && p.span.start <= f.span.start && f.span.start <= p.span.end) return p.name;
-    return '';
-}
-/** What a change makes old: tests of points that act, of tightness, of the separators, and the reading that shifted the curve. */
-function testsAgain(added: readonly string[], changed: readonly Changed[], parts: ReadonlyMap<string, Part>): string[] {
-    const out = new Set<string>();
-    const names = new Map<string, Changed[]>();
-    for (const c of changed) {
-        const [name] = c.name.split('.');
-        names.set(name, [...(names.get(name) ?? []), c]);
-    }
-    for (const name of [...added, ...names.keys()]) {
-        const part = parts.get(name);
-        if (!part || statementOf(part)) continue;
-        const kind = part.kind?.name ?? part.kindWord;
-        const touched = names.get(name)?.some(c => !/\.(price|place|note|shop)$/.test(c.name)) ?? true;
-        if (!touched) continue;
-        if (acting.has(kind)) out.add(`${name}: made to act at its point, and seen to stop what it should`);
-        if (tight.has(kind)) out.add(`leak test of what ${name} belongs to`);
-        if (kind === 'separator' || kind === 'stack') out.add('separators: pressure test wet, and purity of both gases at low and full current');
-        if (kind === 'stack' || kind === 'lye' || kind === 'separator') out.add('a reading of volts, amperes and temperature: the old one is of another stack');
-        if (kind === 'contactor' || kind === 'relay') out.add(`${name}: every guard that it serves made to act`);
-        if (kind === 'supply' || kind === 'fuse' || kind === 'leads') out.add('polarity and current at the stack, before any gas is kept');
-    }
-    if (names.has('path')) out.add('leak test and purge of every line that was joined anew');
-    return [...out].sort();
-}
-
-const percent = (share: number) => (share === share ? `${share > 0 ? '+' : '−'}${Math.abs(100 * share).toPrecision(2).replace(/\.0$/, '')} %` : '');
-const MOST = 25;
-/** As sections of a page: for a review comment, a page, or the terminal. */
-export function comparisonReport(c: Comparison, names: readonly [before: string, after: string]): Report {
-    const words = (text: string): Block => ({ is: 'words', text });
-    const rows = (c.moved.length ? [{ is: 'table' as const, head: ['number', 'before', 'after', 'moved', ''], numbers: [1, 2, 3], rows: c.moved.slice(0, MOST).map(m => [m.name, m.before, m.after, percent(m.share), m.within ? 'within its ±' : '']) }] : [words('No number moved by more than half a percent.')]);
-    const finding = (f: Finding) => `${f.severity}: ${f.message} (${f.rule})`;
-    const errors = c.come.filter(f => f.severity === 'error').length;
-    return {
-        title: `${c.after || 'A rig'}: what the change does`, subtitle: [`${names[0]} against ${names[1]}. ${errors ? `${errors} new ${errors === 1 ? 'error' : 'errors'}.` : 'No new error.'} ${c.gone.length} findings gone, ${c.come.length} new.`], caution,
-        sections: [
-            { name: 'findings', title: 'Findings', lead: 'What came with the change, what went, and what is now nearer to a limit.', blocks: [
-                ...(c.come.length ? [words('New:'), { is: 'list' as const, items: c.come.map(finding) }] : [words('None is new.')]),
-                ...(c.gone.length ? [words('Gone:'), { is: 'list' as const, items: c.gone.map(finding) }] : []),
-                ...(c.nearer.length ? [words('Nearer to a limit, and not over it:'), { is: 'list' as const, items: c.nearer.map(n => `${n.part}: ${nearText(n)} (${n.rule})`) }] : []),
-            ] },
-            { name: 'changed', title: 'What was changed', lead: 'Parts, values and joints, not lines of text.', blocks: [
-                ...(c.added.length ? [words(`Added: ${c.added.join(', ')}.`)] : []), ...(c.removed.length ? [words(`Taken away: ${c.removed.join(', ')}.`)] : []),
-                ...(c.changed.length ? [{ is: 'table' as const, head: ['what', 'before', 'after'], rows: c.changed.slice(0, 2 * MOST).map(x => [x.name, x.before ?? '', x.after ?? '']) }] : c.added.length || c.removed.length ? [] : [words('Nothing that the rig is made of: words and notes at most.')]),
-            ] },
-            { name: 'moved', title: 'Numbers that moved', lead: 'The weightiest first; a move within its ± may be none.', blocks: [
-                ...rows, ...(c.moved.length > MOST ? [words(`And ${c.moved.length - MOST} more.`)] : []),
-                ...(c.appeared.length ? [words(`Known only now: ${c.appeared.slice(0, MOST).join(', ')}.`)] : []), ...(c.vanished.length ? [words(`No longer known: ${c.vanished.slice(0, MOST).join(', ')}.`)] : []),
-            ] },
-            { name: 'again', title: 'To be tested again', lead: 'What was shown before the change holds no longer for these.', blocks: c.again.length ? [{ is: 'list', items: c.again }] : [words('Nothing, as far as the text tells.')] },
-        ],
-    };
+function bothOf(before: ReadonlyMap<string, string>, after: ReadonlyMap<string, string>): Map<string, readonly [string | undefined, string | undefined]> {
+    return new Map([...new Set([...before.keys(), ...after.keys()])].map(key => [key, [before.get(key), after.get(key)]]));
 }

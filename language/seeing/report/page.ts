@@ -121,7 +121,8 @@ function bodies(rows: readonly Row[]): Row[][] {
 
 /** Text that means nothing to Markdown but itself. */
 const plain = (text: string) => text.replace(/[\\`*_{}[\]<>#|~&]/g, '\\$&').replace(/\s+/g, ' ').replace(/^(\s*)([-+=]|\d+[.)])(\s)/, '$1\\$2$3');
-const inOne = (c: Cell) => (typeof c === 'string' ? c : c.filter(Boolean).join(' · '));
+/** Bounds and brackets follow the first line as they are. */
+const inOne = (c: Cell) => (typeof c === 'string' ? c : c.filter(Boolean).reduce((all, line) => (!all ? line : /^[±(]/.test(line) ? `${all} ${line}` : `${all} · ${line}`), ''));
 const cell = (c: Cell) => plain(inOne(c));
 const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
 
@@ -162,7 +163,8 @@ export function asText({ title, subtitle, sections, caution }: Report, wide = 11
             else if (b.is === 'heading') out.push('', `  ${b.text}`);
             else if (b.is === 'picture') out.push(`  (${b.told})`);
             else {
-                const rows = b.rows.map(r => ('group' in r ? [r.group] : r.map(inOne)));
+                // What is set smaller on a page has no room here.
+                const rows = b.rows.map(r => ('group' in r ? [r.group] : r.map((c, i) => (i || typeof c === 'string' ? inOne(c) : c[0]))));
                 const widths = b.head.map((h, i) => Math.max(h.length, ...rows.map(r => (r.length > 1 ? r[i] ?? '' : '').length)));
                 for (const row of [b.head, ...rows]) out.push(`  ${row.map((c, i) => (b.numbers?.includes(i) ? c.padStart(widths[i]) : c.padEnd(widths[i]))).join('  ')}`.trimEnd());
             }
