@@ -14,6 +14,7 @@ const number: Schema = { type: 'number' };
 const boolean: Schema = { type: 'boolean' };
 const count: Schema = { type: 'integer', minimum: 0 };
 const orNull = (s: Schema): Schema => ({ ...s, type: [s.type, 'null'] });
+const maybe = (s: Schema): Schema => ({ anyOf: [s, { type: 'null' }] });
 const listOf = (items: Schema): Schema => ({ type: 'array', items });
 const oneOf = (...names: string[]): Schema => ({ type: 'string', enum: names });
 const told = (description: string, s: Schema): Schema => ({ ...s, description });
@@ -43,6 +44,10 @@ const finding = object({
     related: listOf(object({ file: string, range, message: string })),
     fixes: listOf(object({ title: string, keepsMeaning: boolean, edits: listOf(object({ file: string, range, text: string })) })),
 });
+/** A finding of a comparison, by its part and line, since places move. */
+const placed = object({ rule: string, severity, part: orNull(string), line: orNull(count), message: string });
+const line = object({ name: string, values: listOf(maybe(object({ value: orNull(number), unit: string, plusMinus: orNull(number) }))), twins: listOf(string) });
+const named = object({ name: string, title: string });
 const outcome = oneOf('hazard', 'escapes', 'caught', 'stops', 'unseen');
 
 // ---- the commands ----------------------------------------------------------------------------------------------------
@@ -79,6 +84,18 @@ const outputs: Readonly<Record<string, { readonly says: string; readonly members
             guards: listOf(object({ name: string, without: listOf(object({ part: string, way: string, outcome, hazard: orNull(string), 'caught-by': orNull(string) })) })),
             hidden: listOf(object({ part: string, ways: listOf(string), 'test-each': string, test: string, seconds: listOf(object({ part: string, way: string, time: seconds, hazard: string, message: string })) })),
             'not-followed': listOf(string), notes: listOf(string),
+        },
+    },
+    compare: {
+        says: 'What a change does to a rig; with variants the rig beside each of them.',
+        members: {
+            'before?': named, 'after?': named, 'added?': listOf(string), 'removed?': listOf(string),
+            'changed?': listOf(object({ name: string, before: orNull(string), after: orNull(string), like: told('parts that change with it', listOf(string)) })),
+            'headlines?': told('the few numbers by which a rig is known, moved or not; of variants a value for each column', listOf({ anyOf: [object({ name: string, before: orNull(string), after: orNull(string), moved: boolean, share: told('of the earlier one', orNull(number)) }), line] })),
+            'moved?': listOf(object({ name: string, before: string, after: string, share: orNull(number), within: told('by less than its bounds', boolean), twins: listOf(string) })), 'appeared?': listOf(string), 'vanished?': listOf(string),
+            'come?': listOf(placed), 'gone?': listOf(placed), 'other?': listOf(object({ before: placed, after: placed })),
+            'nearer?': listOf(object({ rule: string, part: string, left: told('share of the limit', orNull(number)), before: orNull(number) })), 'again?': listOf(object({ what: string, stale: told('records that no longer hold', listOf(string)) })),
+            'title?': string, 'columns?': listOf(object({ name: string, says: listOf(string) })), 'differing?': listOf(line), 'findings?': listOf(object({ rule: string, at: listOf(maybe(placed)) })), 'shared?': count,
         },
     },
     sweep: {

@@ -1,5 +1,6 @@
 /** What commands print as JSON, held against the schemas that are published of it, by a validator that is not ours. */
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
@@ -43,6 +44,18 @@ describe('schemas of what is printed', () => {
         for (const rig of readdirSync(path.join(folder, 'mistakes')).filter(f => f.endsWith('.rig')).slice(0, 12)) {
             const { out } = await call('check', `mistakes/${rig}`, '--format', 'json');
             expect(misfits('check', JSON.parse(out)), rig).toEqual([]);
+        }
+    });
+    it('hold for comparisons, of two rigs, one with mistakes among them, and of variants', async () => {
+        const pairs = [[rigs[0], rigs[1]], [rigs[1], rigs[2]], [rigs[2], `mistakes/${readdirSync(path.join(folder, 'mistakes')).find(f => f.endsWith('.rig'))}`]];
+        for (const pair of pairs) expect(misfits('compare', JSON.parse((await call('compare', ...pair, '--format', 'json')).out)), pair.join()).toEqual([]);
+        const scratch = mkdtempSync(path.join(tmpdir(), 'rigwright-'));
+        try {
+            writeFileSync(path.join(scratch, 'v.rig'), `${readFileSync(path.join(folder, 'lesson-two-cells.rig'), 'utf8')}\nvariant cold { site.coldest: -9 °C }\nvariant fewer { stack.cells: 1 }\n`);
+            const { out } = await call('compare', path.join(scratch, 'v.rig'), '--variants', '--format', 'json');
+            expect(misfits('compare', JSON.parse(out))).toEqual([]);
+        } finally {
+            rmSync(scratch, { recursive: true, force: true });
         }
     });
     it('turn away what lacks something, has something more, or is of another sort', async () => {
