@@ -98,6 +98,8 @@ const helps: Readonly<Record<Hazard['name'], string>> = {
     'cylinder-over-rating': 'a second pressure switch that drops the compressor by another contactor, and a relief valve that has been tested',
     'too-hot': 'a trip on the temperature that drops the stack, not shared with the switch that calls for cooling',
     'port-dry': 'a low-level trip in each column that drops the stack',
+    'lye-carried': 'a high-level trip in each column that drops the stack, and a liquid seal between each column and the first thing that can shut or freeze',
+    'link-bare': 'a low-level trip in each column that drops the stack, and a liquid seal between each column and the first thing that can shut or freeze',
     'room-hydrogen': 'a detector at the highest point that drops the stack, and a fan whose flow the stack needs',
     'separators-pass': 'a liquid seal between each column and the first thing that can shut or freeze, which opens far below what the separators hold',
     'held-motor': 'an unloader that opens without power, a rest between two runs in which the line behind the compressor empties, and a check valve that holds',

@@ -35,6 +35,8 @@ export const hazards = {
     'cylinder-over-rating': 'A cylinder a tenth over its rating.',
     'too-hot': 'Lye at the highest temperature that the stack bears, or at 100 °C.',
     'port-dry': 'A level down to the return port of its column.',
+    'lye-carried': 'Lye up at the lid of a column: it leaves with the gas, into the line and what stands on it.',
+    'link-bare': 'A level down to the mouth of the link: the gas of one side bubbles through it to the other.',
     'separators-pass': 'More between both sides than the wet separators hold.',
     'room-hydrogen': 'A quarter of what can burn in the air of the room, evenly mixed.',
     'ceiling-hydrogen': 'A quarter of what can burn in the upper third of the room.',
@@ -121,6 +123,10 @@ export function watchesOf(plant: Plant, lines: ControlLines, { state, draw, made
     for (const c of sides.columns) {
         const port = c.view.maybe('return-port');
         if (port === port) hazard('port-dry', c.view.name, () => `the lye in ${c.view.name} is down to its return port: gas goes down with it`, m => c.level - port - plant.level(c, m));
+        const lid = c.view.maybe('height');
+        if (lid > c.level) hazard('lye-carried', c.view.name, () => `the lye in ${c.view.name} is up at its lid and leaves with the gas`, m => plant.level(c, m) - lid);
+        const mouth = sides.linkMouth;
+        if (mouth > 0 && sides.linked(state)) hazard('link-bare', c.view.name, () => `the lye in ${c.view.name} is down to the mouth of the link: its gas goes through to the other side`, m => c.level - mouth - plant.level(c, m));
     }
     if (plant.holds < Infinity) hazard('separators-pass', stack.name, () => `the separators are pressed by ${show(plant.holds, 'kPa')}: gas breaks through them`, m => Math.abs(sides.difference(m)) - plant.holds);
     // What comes out at the start, at little current, is as impure as the numbers at rest tell of low load; that is for the rules.

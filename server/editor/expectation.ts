@@ -10,7 +10,7 @@ import { namesOf } from '../../language/quantities/varied.js';
 import type { Workings } from '../../language/quantities/workings.js';
 
 export interface Standing {
-    readonly is: 'holds' | 'may not hold' | 'does not hold' | 'not known' | 'held against a run' | 'not worked out';
+    readonly is: 'holds' | 'may not hold' | 'does not hold' | 'not known' | 'held against a run';
     /** The value on the left as it is now, with its bounds: '2.05 V ± 0.16 V'. */
     readonly now?: string;
     /** Names that are missing. */
@@ -20,7 +20,6 @@ export interface Standing {
 /** What is about time is held against a run when it is asked for. */
 export function standingOf(workings: Workings, e: Expectation): Standing {
     if (e.overTime) return { is: 'held against a run', missing: [] };
-    if (e.when && e.when.word !== 'with') return { is: 'not worked out', missing: [] };
     const { holds, now, bounds, missing, troubles } = weigh(workings, e);
     if (holds === undefined || troubles.length) return { is: 'not known', missing };
     const { sure, plusMinus } = bounds!();

@@ -44,6 +44,8 @@ export class Sides {
     /** Pa for each m of lye. */
     private readonly lyeWeight: number;
     private readonly link: string | undefined;
+    /** m under the working level; NaN where it is not said. */
+    readonly linkMouth: number;
     /** Pa on each side in ordinary running. */
     private readonly usual: Readonly<Record<Side, number>>;
     /** mol/s of oxygen in the hydrogen and of hydrogen in the oxygen, as at rest: what crosses hangs little on the current. NaN where not known. */
@@ -57,11 +59,13 @@ export class Sides {
         this.waterEach = restWater / rate;
         this.columns = stack.all('column').map(view => ({ view, side: gasOf(view), area: Math.PI / 4 * view.maybe('bore') ** 2, level: view.maybe('level'), fall: view.maybeQ('level-fall') / restWater })).filter(c => c.level === c.level && c.fall === c.fall);
         this.lyeWeight = (stack.the('lye')?.maybeQ('density') ?? NaN) * GRAVITY;
-        this.link = stack.the('link')?.name;
+        const link = stack.the('link');
+        this.link = link?.name;
+        this.linkMouth = link?.maybe('depth') ?? NaN;
         this.usual = { hydrogen: stack.maybeQ('hydrogen-head', 0), oxygen: stack.maybeQ('oxygen-head', 0) };
         this.crossing = { hydrogen: stack.maybeQ('oxygen-in-hydrogen') * rate, oxygen: stack.maybeQ('hydrogen-in-oxygen') * rate / 2 };
     }
-    private linked(c: ControlState): boolean {
+    linked(c: ControlState): boolean {
         return this.link !== undefined && c.failed.get(this.link) !== 'blocked';
     }
     /** m of lye: less what was split and carried off, plus what was added, and as far as the heads of both sides push it. */

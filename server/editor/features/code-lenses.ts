@@ -43,7 +43,7 @@ export function lensesOf(house: House, uri: string): CodeLens[] {
         // Half typed, it has nothing to stand for: a line that comes and goes above it would only jump.
         if (e.broken) continue;
         const { is, now, missing } = standingOf(analysis.workings, e);
-        put(e.span, is === 'not known' && missing.length ? `Not known: ${missing.slice(0, 2).join(', ')} ${missing.length > 1 ? 'are' : 'is'} missing` : is === 'held against a run' ? 'Held against a run' : is === 'not worked out' ? 'Read, not worked out yet' : `${capital(is)}${now ? `: ${now}` : ''}`);
+        put(e.span, is === 'not known' && missing.length ? `Not known: ${missing.slice(0, 2).join(', ')} ${missing.length > 1 ? 'are' : 'is'} missing` : is === 'held against a run' ? 'Held against a run' : `${capital(is)}${now ? `: ${now}` : ''}`);
     }
     return lenses;
 }

@@ -130,8 +130,7 @@ function aboutLine(analysis: Analysis, page: Page, spot: Spot): About | undefine
         const s = standingOf(analysis.workings, expectation);
         const missing = s.missing.length ? `: ${s.missing.slice(0, 3).join(', ')} ${s.missing.length > 1 ? 'are' : 'is'} not given` : '';
         const more = s.is === 'may not hold' ? ' The value as worked out holds; its bounds reach over the limit.'
-            : s.is === 'held against a run' ? ` ${standingInRun(analysis.workings, expectation) ?? ''}`
-            : s.is === 'not worked out' ? ' It says nothing about time; what is expected at rest stands without this, or after with and a variant.' : '';
+            : s.is === 'held against a run' ? ` ${standingInRun(analysis.workings, expectation) ?? ''}` : '';
         return on(expectation.span, `**${capital(s.is)}**${s.now ? `: it is ${s.now} now` : missing}.${more}`);
     }
     if (page.stage && inside(page.stage.span)) return on(page.stage.span, explain(page.stage.word)?.markdown.replace(/^# (.*)\n+/, '**$1**: '));
