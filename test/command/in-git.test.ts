@@ -1,8 +1,9 @@
 /** What the README says of git, in a scratch repository, with the command as it is built. */
 import { execFileSync, spawnSync } from 'node:child_process';
-import { chmodSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { chmodSync, copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
+import { load } from 'js-yaml';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { storing } from '../run/rigs.js';
 
@@ -48,6 +49,65 @@ describe.skipIf(process.platform === 'win32' || !existsSync(built))('in git', ()
         expect(readFileSync(path.join(folder, 'comment.md'), 'utf8')).toContain('power.current-limit');
         shell(line('rigwright check . --format sarif'));
         expect(JSON.parse(readFileSync(path.join(folder, 'findings.sarif'), 'utf8')).version).toBe('2.1.0');
+    });
+    describe('the workflow for a host', () => {
+        interface Step { name?: string; run?: string; env?: Record<string, string> }
+        const steps = (load(readFileSync(path.join(root, 'examples/hosted/rigs.yml'), 'utf8')) as { jobs: { rigs: { steps: Step[] } } }).jobs.rigs.steps.filter(s => s.run);
+        /** As a host runs a step: by bash that ends at the first failure; BASE is what its expression stands for. */
+        const runStep = (step: Step, repository: string, base: string) => {
+            const summary = path.join(repository, '.git/summary.md');
+            rmSync(summary, { force: true });
+            const done = spawnSync('bash', ['-e', '-c', step.run!], { cwd: repository, encoding: 'utf8', env: { ...env, ...(step.env && Object.fromEntries(Object.keys(step.env).map(k => [k, base]))), GITHUB_STEP_SUMMARY: summary } });
+            return { status: done.status, out: done.stdout, err: done.stderr, summary: existsSync(summary) ? readFileSync(summary, 'utf8') : '' };
+        };
+        const inside = (repository: string, ...args: string[]) => execFileSync('git', args, { cwd: repository, encoding: 'utf8', env }).trim();
+        function scratch(): string {
+            const repository = mkdtempSync(path.join(os.tmpdir(), 'rigwright-hosted-'));
+            mkdirSync(path.join(repository, 'tools'));
+            copyFileSync(built, path.join(repository, 'tools/rigwright.cjs'));
+            mkdirSync(path.join(repository, 'sheds'));
+            writeFileSync(path.join(repository, 'sheds/my shed.rig'), storing.replace('", built', '", idea').replace('\n', '\nuse "shelf.rig"\n'));
+            writeFileSync(path.join(repository, 'sheds/shelf.rig'), 'library "Shelf"\ntube thin { size: 6x1 mm }\n');
+            writeFileSync(path.join(repository, 'still.rig'), 'rig "Still", idea\nstack { cells: 5 }\n');
+            inside(repository, 'init', '-q');
+            inside(repository, 'add', '.');
+            inside(repository, 'commit', '-q', '-m', 'before');
+            return repository;
+        }
+        it('names its base by the environment, never inside of a script', () => {
+            expect(steps.map(s => s.name)).toEqual(['What the change does', 'Findings at their lines; errors fail the check']);
+            for (const s of steps) expect(s.run).not.toContain('${{');
+            expect(steps[0].env).toEqual({ BASE: '${{ github.event.pull_request.base.sha }}' });
+        });
+        it('its commands tell what a change does, and fail with errors only', () => {
+            const repository = scratch();
+            try {
+                const base = inside(repository, 'rev-parse', 'HEAD');
+                const shed = path.join(repository, 'sheds/my shed.rig');
+                writeFileSync(shed, readFileSync(shed, 'utf8').replace('current-limit: 18 A', 'current-limit: 6 A'));
+                writeFileSync(path.join(repository, '-new $(touch x).rig'), 'rig "New", idea\n');
+                inside(repository, 'add', '.');
+                inside(repository, 'commit', '-q', '-m', 'after');
+                const told = runStep(steps[0], repository, base);
+                expect([told.status, told.out]).toEqual([0, '']);
+                expect(told.summary).toContain('| power.current-limit | 18 A | 6 A |');
+                expect(told.summary).toMatch(/# Still: what the change does\n[^#]*Nothing that counts differs/);
+                expect(told.summary).toContain('-new $(touch x).rig is new, or could not be compared.');
+                expect(told.summary).not.toContain('Shelf');
+                expect(existsSync(path.join(repository, 'x'))).toBe(false);
+                const found = runStep(steps[1], repository, base);
+                expect(found.out).toMatch(/^::(?:warning|notice) file=sheds\/my shed\.rig,line=\d+/m);
+                const errors = /^::error /m.test(found.out);
+                expect(found.status).toBe(errors ? 1 : 0);
+                writeFileSync(path.join(repository, 'still.rig'), 'rig "Still", idea\nstack { cells: 5   plates: 9 }\n');
+                const wrong = runStep(steps[1], repository, base);
+                expect(wrong.status).toBe(1);
+                expect(wrong.out).toMatch(/^::error file=still\.rig,line=2/m);
+                expect(runStep(steps[0], repository, base).summary).toContain('1 new error: look at these first.');
+            } finally {
+                rmSync(repository, { recursive: true, force: true });
+            }
+        });
     });
     it('a commit with errors is stopped, one without passes', () => {
         expect(shell(line("echo 'exec rigwright check .'")).status).toBe(0);

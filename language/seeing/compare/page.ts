@@ -43,7 +43,7 @@ export function comparisonReport(c: Comparison, names: readonly [before: string,
     subtitle.push(isNothing(c) ? 'Nothing that counts differs: words, notes and order at most.' : `${errors ? `${many(errors, 'new error')}: look at these first.` : 'No new error.'} New: ${counted(come)}. Gone: ${counted(gone)}.`);
     return {
         title: `${c.after || 'A rig'}: what the change does`, subtitle, caution,
-        sections: [
+        sections: isNothing(c) ? [] : [
             { name: 'findings', title: 'Findings', lead: 'What came with the change, what went, and what is now nearer to a limit. That nothing is told does not make a rig free of danger.', blocks: [
                 ...under('New:', come.map(findingCell), 'None is new.'),
                 ...under('Graver than before:', graver.map(o => becameCell(o.before, o.after))),
