@@ -29,7 +29,7 @@ const run: Command = {
         for: { type: 'string', takes: 'TIME', doc: 'how long: 12h, 90min; that of the scenario, or 24 h' },
         scenario: { type: 'string', takes: 'NAME', doc: 'scenario of the rig; the usual day if left out' },
         fault: { type: 'string', takes: "'PART way'", doc: 'something fails ten minutes after the start: "bag-empty sticks made"' },
-        with: { type: 'string', takes: 'NAMES', doc: 'variants of the rig that are laid over it: winter, or winter,second-stack' },
+        with: { type: 'string', takes: 'NAMES', doc: 'variants of the rig that are laid over it: winter, or winter+second-stack' },
         all: { type: 'boolean', doc: 'tells also what has no consequence' },
         format: { type: 'string', takes: 'FORM', default: 'text', choices: ['text', 'json', 'csv'], doc: 'form of the output' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
@@ -38,7 +38,7 @@ const run: Command = {
     async run({ options, args }, around) {
         const { analysis: { workings, rig } } = one(args, options.on, around, 'run');
         const lasts = typeof options.for === 'string' ? timeOf(options.for) : undefined;
-        const variants = typeof options.with === 'string' ? namesOf(options.with) : [];
+        const variants = typeof options.with === 'string' ? namesOf(options.with.replaceAll('+', ',')) : [];
         for (const name of variants) if (!variantsOf(rig).some(v => v.name === name)) throw new CannotDo(offering(`There is no variant ${name}`, nearest(name, variantsOf(rig).map(v => v.name))));
         const r = canRun(() => follow(workings, lasts, options.scenario, options.fault, variants));
         const fault = typeof options.fault === 'string' ? options.fault.trim().replace(/\s+/g, ' ') : undefined;

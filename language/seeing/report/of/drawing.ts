@@ -3,7 +3,7 @@ import { printed } from '../../palette.js';
 import { defineSection } from '../define.js';
 
 export default defineSection({
-    name: 'drawing', title: 'Drawing', order: 40, page: 'wide', lead: 'What is joined to what: letters and dashes on the lines tell what flows in them, the numbers are those of ordinary running.',
+    name: 'drawing', title: 'Drawing', order: 40, page: 'wide', lead: 'What is joined to what, and what drives what: letters and the kind of line tell what flows, the numbers are those of ordinary running.',
     make: a => {
         const svg = drawingOf(a.analysis, printed, { id: 'report-drawing', without: a.hidden });
         return svg ? [{ is: 'picture', svg, told: `Flow drawing${a.hidden.size ? ', without the store and what fills it' : ''}.` }] : [];
