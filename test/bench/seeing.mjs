@@ -14,7 +14,7 @@ mkdirSync(cache, { recursive: true });
 const outfile = path.join(cache, 'seeing.mjs');
 const from = {
     'index': 'Analyst', 'seeing/drawing/index': 'drawingOf', 'seeing/drawing/graph': 'graphOf', 'seeing/drawing/layout/index': 'layOut', 'seeing/palette': 'printed', 'seeing/pictures': 'pictures',
-    'seeing/panel/model': 'panelOf', 'seeing/report/report': 'reportOf', 'seeing/report/page': 'asHtml', 'seeing/compare/compare': 'compare, comparisonReport',
+    'seeing/panel/model': 'panelOf', 'seeing/report/report': 'reportOf', 'seeing/report/page': 'asHtml', 'seeing/compare/compare': 'compare', 'seeing/compare/page': 'comparisonReport',
 };
 await build({
     stdin: { contents: Object.entries(from).map(([file, names]) => `export { ${names} } from "./language/${file}.js";`).join('\n'), resolveDir: root, loader: 'ts' },
