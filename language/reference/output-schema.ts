@@ -36,7 +36,7 @@ const seconds = told('s', number);
 
 const quantity = object({
     name: told('part.quantity', string), value: told('in unit; null where it is not known', orNull(number)), unit: string, si: orNull(number),
-    status: oneOf('stated', 'assumed', 'measured', 'computed', 'unknown'), plusMinus: told('wider half of the bounds, in unit', orNull(number)), source: string,
+    status: oneOf('stated', 'assumed', 'measured', 'computed', 'unknown'), plusMinus: told('wider half of the bounds, in unit', orNull(number)), low: told('in unit', orNull(number)), high: orNull(number), source: string,
     'openBy?': told('what the bounds come from, most first', listOf(object({ name: string, told: string, share: told('of the variance', number) }))),
 });
 const finding = object({

@@ -18,6 +18,9 @@ export interface QuantityRow {
     readonly status: 'stated' | 'assumed' | 'measured' | 'computed' | 'unknown';
     /** Half width of its bounds in `unit`, the wider one; null if there is none. */
     readonly plusMinus: number | null;
+    /** Its bounds in `unit`; null where unknown. */
+    readonly low: number | null;
+    readonly high: number | null;
     readonly source: string;
     /** Of what is worked out: what its ± comes from, most first, with its share of the variance. */
     readonly openBy?: readonly { readonly name: string; readonly told: string; readonly share: number }[];
@@ -59,7 +62,8 @@ export function rowOf(result: Result): QuantityRow {
     const half = Math.max(result.high - result.value, result.value - result.low);
     return {
         name: `${result.part.name}.${result.quantity.name}`, value: known ? orNull(unit ? fromSi(result.value, unit) : result.value) : null, unit: text,
-        si: known ? result.value : null, status: known ? 'computed' : 'unknown', plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null, source: result.quantity.source,
+        si: known ? result.value : null, status: known ? 'computed' : 'unknown', plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null,
+        low: known ? orNull(unit ? fromSi(result.low, unit) : result.low) : null, high: known ? orNull(unit ? fromSi(result.high, unit) : result.high) : null, source: result.quantity.source,
         openBy: known ? result.spread.shares.map(({ root, part }) => ({ name: root.label, told: root.told, share: rounded(part) })) : [],
     };
 }
@@ -96,6 +100,7 @@ function amountRow(name: string, amount: Amount): Omit<QuantityRow, 'status' | '
     const half = (amount.high - amount.low) / 2;
     return {
         name, value: orNull(unit ? fromSi(amount.si, unit) : amount.si), unit: (unit?.text ?? '').replace(/^per /, '/'), si: amount.si, plusMinus: half > 0 ? orNull(half / (unit?.factor ?? 1)) : null,
+        low: orNull(unit ? fromSi(amount.low, unit) : amount.low), high: orNull(unit ? fromSi(amount.high, unit) : amount.high),
     };
 }
 /** The numbers of a reading: one row for each, named like what it was read of. */

@@ -187,7 +187,7 @@ budget { tariff: 0.28 GBP/kWh }
     const rows = quantityRows(workings);
     const row = (name: string, status?: string) => rows.find(r => r.name === name && (!status || r.status === status))!;
     it('are in the unit of the writer, with SI beside', () => {
-        expect(row('supply.voltage')).toEqual({ name: 'supply.voltage', value: 24, unit: 'V', si: 24, status: 'stated', plusMinus: 0.48, source: 'stated, line 2' });
+        expect(row('supply.voltage')).toEqual({ name: 'supply.voltage', value: 24, unit: 'V', si: 24, status: 'stated', plusMinus: 0.48, low: 23.52, high: 24.48, source: 'stated, line 2' });
         expect(row('stack.port.bore')).toMatchObject({ value: 4, unit: 'mm', si: 0.004, status: 'stated' });
         // ASTM B258: AWG 12 has 3.309 mm².
         expect(row('leads.section')).toMatchObject({ unit: 'mm2' });

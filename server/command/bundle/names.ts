@@ -29,11 +29,11 @@ export function trouble(name: string): string | undefined {
 /** Two names with one key are one file on some machines. */
 export const keyOf = (name: string): string => name.normalize('NFKC').toUpperCase().toLowerCase();
 
-/** The nearest name of one step that can be used: what cannot stand in it is written as %XX. */
+/** The nearest name of one step that can be used: what cannot stand in it is written as _XX. Not by %: in a `use` line an editor reads that as an address. */
 export function usable(step: string): string {
-    const percent = (c: string) => [...Buffer.from(half.test(c) ? '?' : c)].map(b => `%${b.toString(16).toUpperCase().padStart(2, '0')}`).join('');
-    let name = [...step].map(c => (forbidden.test(c) || c === '/' || half.test(c) ? percent(c) : c)).join('');
-    name = name.replace(/^ /, '%20').replace(/[. ]$/, percent);
+    const coded = (c: string) => [...Buffer.from(half.test(c) ? '?' : c)].map(b => `_${b.toString(16).toUpperCase().padStart(2, '0')}`).join('');
+    let name = [...step].map(c => (forbidden.test(c) || c === '/' || half.test(c) ? coded(c) : c)).join('');
+    name = name.replace(/^ /, coded).replace(/[. ]$/, coded);
     if (device.test(name)) name = `_${name}`;
     if (name.length > LONGEST_STEP) name = name.slice(0, LONGEST_STEP / 2) + name.slice(-20);
     return trouble(name) ? 'file' : name;
