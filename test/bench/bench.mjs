@@ -223,8 +223,8 @@ const add = async spec => {
 const bundle = path.join(cache, 'engine.mjs');
 mkdirSync(cache, { recursive: true });
 const { build } = await import('esbuild');
-await build({ stdin: { contents: "export { Analyst } from './language/index.js'; export { quantityOf } from './language/quantities/index.js';", resolveDir: root, loader: 'ts' }, bundle: true, platform: 'node', format: 'esm', outfile: bundle, logLevel: 'warning', alias: { mathjs: path.join(root, 'node_modules/mathjs/lib/esm/type/unit/Unit.js') }, banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
-const { Analyst, quantityOf } = await import(pathToFileURL(bundle).href);
+await build({ stdin: { contents: "export { Analyst } from './language/index.js'; export { quantityOf } from './language/quantities/index.js'; export { Workings } from './language/quantities/workings.js';", resolveDir: root, loader: 'ts' }, bundle: true, platform: 'node', format: 'esm', outfile: bundle, logLevel: 'warning', alias: { mathjs: path.join(root, 'node_modules/mathjs/lib/esm/type/unit/Unit.js') }, banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
+const { Analyst, quantityOf, Workings } = await import(pathToFileURL(bundle).href);
 const engine = [];
 for (const lines of [60, 200, 2000]) {
     let text = rigOf(lines);
@@ -251,6 +251,9 @@ for (const lines of [60, 200, 2000]) {
     const changed = [];
     const numbers = [];
     const bounds = [];
+    /** All numbers of the rig worked out with nothing kept, read already; with the bounds of all of them. */
+    const whole = [];
+    const wholeBounds = [];
     let count = 0;
     for (let i = 0; i < edits; i++) {
         text = base.replace('gap:              2 mm', `gap:              2.${100 + i} mm`);
@@ -259,10 +262,16 @@ for (const lines of [60, 200, 2000]) {
         const all = timed(numbers, () => parts.flatMap(p => [...quantityOf(p.kindWord).keys()].map(name => workings.quantity(p, name)))).filter(r => r && r.value === r.value);
         timed(bounds, () => all.reduce((sum, r) => sum + r.high - r.low, 0));
         count = all.length;
+        const afresh = timed(whole, () => {
+            const w = new Workings(workings.rig);
+            w.workOutAll();
+            return parts.flatMap(p => [...quantityOf(p.kindWord).keys()].map(name => w.quantity(p, name)));
+        }).filter(r => r && r.value === r.value);
+        timed(wholeBounds, () => afresh.reduce((sum, r) => sum + r.high - r.low, 0));
     }
     const row = {
         engine: lines, lines: base.split('\n').length, parts: rig.parts.size, findings: findings.length, firstMs: round(first), unrelatedEditP50: round(quantile(same, 0.5)), unrelatedEditP95: round(quantile(same, 0.95)),
-        physicsEditP50: round(quantile(changed, 0.5)), physicsEditP95: round(quantile(changed, 0.95)), numbers: count, otherNumbersP50: round(quantile(numbers, 0.5)), allBoundsP50: round(quantile(bounds, 0.5)),
+        physicsEditP50: round(quantile(changed, 0.5)), physicsEditP95: round(quantile(changed, 0.95)), numbers: count, otherNumbersP50: round(quantile(numbers, 0.5)), allBoundsP50: round(quantile(bounds, 0.5)), wholeP50: round(quantile(whole, 0.5)), wholeWithBoundsP50: round(quantile(whole, 0.5) + quantile(wholeBounds, 0.5)),
     };
     engine.push(row);
     console.log(JSON.stringify(row));
