@@ -13,7 +13,7 @@ const cell = (text: string) => text.replace(/\|/g, '\\|');
 export const notInRuns = [
     'Gas in the bag stands at the temperature of the air, gas in a cylinder at that of its steel; what the compressor heats is not followed.',
     'The small gas spaces over the lye follow at once: what leaves the stack is as pure as its current makes it, and little current makes impure gas.',
-    'Levels move with water and heads; foam, and lye carried over, do not exist here.',
+    'Levels move with water and heads; foam, and what lye does once it has left with the gas, do not exist here.',
     'Of the small volumes between valves only that between a compressor and its check valve is followed; a shell at the suction, a smoothing capacitor and the time that a valve takes to move are left out.',
     'The air of a room is two layers, an upper third and the rest; wind and corners are not followed.',
     'A clear sky: no clouds pass but those that a scenario tells.',
