@@ -151,11 +151,17 @@ export class Workbench {
 
     /** Rests the pointer on some text and gives the words of the hover. */
     async hover(text: string): Promise<string> {
-        const { x, y } = await this.place(text);
-        await this.page.mouse.move(x - 3, y);
-        await this.page.mouse.move(x, y);
-        await this.find('.monaco-hover:not(.hidden) .hover-contents').first().waitFor();
-        return this.find('.monaco-hover:not(.hidden)').first().innerText();
+        for (let tries = 0; ; tries++) {
+            const { x, y } = await this.place(text);
+            await this.page.mouse.move(x - 3, y);
+            await this.page.mouse.move(x, y);
+            await this.find('.monaco-hover:not(.hidden) .hover-contents').first().waitFor();
+            const words = await this.find('.monaco-hover:not(.hidden)').first().innerText();
+            // A line of lenses that comes above it moves the text: then the pointer stood on another word.
+            const now = await this.place(text);
+            if ((now.x === x && now.y === y) || tries === 4) return words;
+            await this.leave();
+        }
     }
 
     /** Takes the pointer out of the text. */
