@@ -154,7 +154,7 @@ class SolvedLadder implements Ladder {
     readonly reversed: number;
 
     constructor(
-        private readonly n: number, private readonly current: number, private readonly law: PlateLaw, private readonly channels: readonly Channel[],
+        private readonly n: number, current: number, private readonly law: PlateLaw, private readonly channels: readonly Channel[],
         private readonly group: readonly number[], private readonly groups: number, half: Float64Array, plateVolts: Float64Array | undefined, private readonly nodes: Float64Array | undefined,
         readonly slope: number, readonly settled: boolean, readonly steps: number,
     ) {

@@ -160,6 +160,18 @@ export function holeFlow(
 export function smallHoleFlow(area: number, discharge: number, drop: number, density: number): number {
     return drop > 0 ? discharge * area * Math.sqrt(2 * drop / density) : drop === drop ? 0 : NaN;
 }
+/**
+ * The pressure difference at which a hole passes so much: {@link smallHoleFlow} turned round.
+ *
+ * @param area       m², above 0
+ * @param discharge  1, above 0
+ * @param flow       m³/s, 0 or more
+ * @param density    kg/m³
+ * @returns Pa
+ */
+export function smallHoleDrop(area: number, discharge: number, flow: number, density: number): number {
+    return density / 2 * (flow / (discharge * area)) ** 2;
+}
 
 // -------------------------------------------------------------------------------------------------------------- relief
 

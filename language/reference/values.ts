@@ -45,7 +45,9 @@ export function showResult(result: Result, figures = 3): string {
 export function showSpread(result: Result): string {
     return showBounds(result, unitOfResult(result));
 }
-/** The same of any number with bounds. */
+/** Both: '2.05 V ± 0.16'. */
+export const resultText = (result: Result): string => `${showResult(result)} ${showSpread(result)}`.trim();
+/** The bounds of any number. @param unitText  unit in which it is shown */
 export function showBounds({ value, low, high }: Pick<Result, 'value' | 'low' | 'high'>, unitText: string): string {
     const unit = unitOf(unitText);
     if (value !== value) return '';
@@ -113,7 +115,7 @@ export function originOf(given: Given, rig?: Rig): string {
 }
 /** The value of an input: `2 mm`, `KOH`, `1.8 A`. */
 export function showInputValue(input: Input): string {
-    if (input.result) return `${showResult(input.result)} ${showSpread(input.result)}`.trim();
+    if (input.result) return resultText(input.result);
     if (input.text !== undefined) return input.text;
     const fact = input.given?.facts.get(input.key.includes('.') ? input.key.slice(input.key.indexOf('.') + 1) : '');
     return fact && (fact.amount || fact.sizes) ? showFact(fact) : show(input.value, input.unit, 4);

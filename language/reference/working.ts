@@ -1,7 +1,7 @@
 /** How a number came about: formula in words, inputs with their values and origin, step by step, with source and range. */
 import type { Input, Result } from '../quantities/workings.js';
 import type { Rig } from '../rig/rig.js';
-import { originOf, showInputValue, showResult, showShares, showSpread } from './values.js';
+import { originOf, resultText, showInputValue, showShares } from './values.js';
 
 export interface WorkingOptions {
     /** How many steps down; 1 shows the inputs, 2 theirs as well. */
@@ -44,7 +44,7 @@ export function workingText(result: Result, { depth = 3, rig }: WorkingOptions =
     ].filter(Boolean).join('\n\n');
 }
 function heading(result: Result): string {
-    return `${result.part.name}.${result.quantity.name} = ${showResult(result)} ${showSpread(result)}`.trim();
+    return `${result.part.name}.${result.quantity.name} = ${resultText(result)}`;
 }
 function unknown({ missing }: Result): string {
     return missing.length ? `Not known, because ${list(missing)} ${missing.length > 1 ? 'are' : 'is'} not given.` : '';

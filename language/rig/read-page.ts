@@ -55,7 +55,6 @@ class PageReader {
     private title: Page['title'];
     private stage: Page['stage'];
     private at = 0;
-    private notes = 0;
 
     constructor(private readonly file: string, private readonly frame: Frame, private readonly values: ValueStore) {}
 

@@ -9,7 +9,7 @@ import { at, slight, states, type Moment, type StateName } from './states.js';
 import type { Side, Way } from './ways.js';
 import { MAINS, PUSHED, TOPPED_UP, type Act, type Scenario } from './scenario.js';
 import { follow, MOST_STEPS, type Stretch } from './stepper.js';
-import { hazards, RESEATS, stuckReliefs, watchesOf, type Hazard, type Watch } from './watches.js';
+import { hazards, RESEATS, watchesOf, type Hazard, type Watch } from './watches.js';
 import { GAS_CONSTANT } from '../physics/constants.js';
 import { parseValue } from '../values/parse-value.js';
 import { measures } from '../units/dimension.js';

@@ -1,5 +1,7 @@
 /** The ways that gas can take in a rig, with what stands on them, and what a way costs as valves and failures are at a moment. */
-import { smallHoleFlow } from '../physics/flow.js';
+import { MOLAR_MASS } from '../physics/constants.js';
+import { holeFlow, smallHoleDrop, smallHoleFlow } from '../physics/flow.js';
+import { heatCapacityRatio } from '../physics/gases.js';
 import { headOfPart } from '../quantities/heads.js';
 import type { View } from '../quantities/view.js';
 import type { ControlState } from './control-lines.js';
@@ -38,11 +40,13 @@ const shutters = new Set(['valve', 'check-valve', 'unloader']);
 /** Parts that let a little out, or air in, when they leak or were left open. */
 export const leaks = new Set(['leaks', 'left open']);
 
+const areaOf = (bore: number) => Math.PI / 4 * bore ** 2;
 /** m³/s through a loose joint. @param drop  Pa, above 0 @param density  kg/m³ of what passes */
-export const leakFlow = (drop: number, density: number) => smallHoleFlow(Math.PI / 4 * LEAK ** 2, SHARP, drop, density);
-
-/** Pa at which a loose joint passes so many m³/s. */
-export const leakDrop = (flow: number, density: number) => density / 2 * (flow / (SHARP * Math.PI / 4 * LEAK ** 2)) ** 2;
+export const leakFlow = (drop: number, density: number) => smallHoleFlow(areaOf(LEAK), SHARP, drop, density);
+/** Pa at which a loose joint passes so much. @param flow  m³/s @param density  kg/m³ of what passes */
+export const leakDrop = (flow: number, density: number) => smallHoleDrop(areaOf(LEAK), SHARP, flow, density);
+/** mol/s of hydrogen through a short bore, m, from one pressure to another one, Pa above vacuum, at K; 0 where it does not fall. */
+export const throughBore = (bore: number, from: number, to: number, kelvin: number) => holeFlow(areaOf(bore), ROUNDED, from, to, kelvin, MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
 
 /** Whether anything has failed so. Asked at each moment of a run, where nearly always nothing has. */
 export function anyFails(c: ControlState, what: string): boolean {

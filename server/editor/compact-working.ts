@@ -1,16 +1,12 @@
 /** The working of a number in a few lines of Markdown, for a window beside the cursor. The whole one is in language/reference. */
 import { digits } from '../../language/units/format.js';
 import { unitOf } from '../../language/units/unit.js';
-import { showFact, showResult, showShares, showSpread } from '../../language/reference/values.js';
+import { resultText, showFact, showResult, showShares } from '../../language/reference/values.js';
 import type { Input, Result } from '../../language/quantities/workings.js';
 
 const MOST_INPUTS = 8;
 const MOST_SHARES = 3;
 
-/** `2.05 V ± 0.16`. */
-export function resultText(result: Result): string {
-    return `${showResult(result)} ${showSpread(result)}`.trim();
-}
 /** Meaning, formula, inputs with their values, source: at most eight lines. */
 export function compactWorking(result: Result): string {
     const { quantity: q, part } = result;

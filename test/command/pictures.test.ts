@@ -4,21 +4,16 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { browserAt, usualPlaces } from '../../server/command/browser.js';
-import { run } from '../../server/command/run.js';
+import { callIn } from './call.js';
+import { browserPath, itInBrowser } from '../browser.js';
 import { soundMarkup } from '../seeing/look.js';
 
 const examples = path.resolve(import.meta.dirname, '../../examples');
 const out = mkdtempSync(path.join(tmpdir(), 'rigwright-test-'));
 afterAll(() => rmSync(out, { recursive: true, force: true }));
-async function call(...argv: string[]) {
-    let text = '';
-    let err = '';
-    const status = await run(argv, { out: t => void (text += t), err: t => void (err += t), cwd: examples, colour: false, readStdin: async () => '', today: '2026-06-15' });
-    return { status, out: text, err };
-}
+const call = callIn(examples);
 const rig = 'potters-burner.rig';
 const file = (name: string) => path.join(out, name);
-const browser = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
 describe('draw', () => {
     it('draws all of the rig or some layers of it, on a sheet of the same size', async () => {
@@ -75,8 +70,8 @@ describe('plot', () => {
         expect(await call('plot', rig, 'watts', '-o', file('x.png'), '--browser', '/nowhere/browser')).toMatchObject({ status: 2, err: 'There is no browser at /nowhere/browser.\n' });
         expect(existsSync(file('x.png'))).toBe(false);
     });
-    it.skipIf(!existsSync(browser))('writes PNG by a browser, as large as the picture says', async () => {
-        expect(await call('plot', rig, 'volts', '-o', file('v.png'), '--browser', browser)).toMatchObject({ status: 0 });
+    itInBrowser('writes PNG by a browser, as large as the picture says', async () => {
+        expect(await call('plot', rig, 'volts', '-o', file('v.png'), '--browser', browserPath)).toMatchObject({ status: 0 });
         await call('plot', rig, 'volts', '-o', file('v.svg'));
         const png = readFileSync(file('v.png'));
         expect(png.subarray(1, 4).toString()).toBe('PNG');

@@ -3,19 +3,14 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { run } from '../../server/command/run.js';
+import { callIn } from './call.js';
 import { storing } from '../run/rigs.js';
 
 const folder = mkdtempSync(path.join(tmpdir(), 'rigwright-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 writeFileSync(path.join(folder, 'store.rig'), `${storing}scenario short { starts: 14:00   lasts: 40 min   events: 14:05 start-button pressed }\n`);
 writeFileSync(path.join(folder, 'empty.rig'), 'rig "Nothing yet", idea\n\nlye { solute: KOH }\n');
-async function call(...argv: string[]) {
-    let out = '';
-    let err = '';
-    const status = await run(argv, { out: t => void (out += t), err: t => void (err += t), cwd: folder, colour: false, readStdin: async () => '', today: '2026-06-15' });
-    return { status, out, err };
-}
+const call = callIn(folder);
 
 describe('run', () => {
     it('tells what happens by the clock, and how it stands at the end', async () => {

@@ -6,15 +6,10 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
 import { schemaOf, schemas } from '../../language/reference/output-schema.js';
 import { allCommands } from '../../server/command/commands.generated.js';
-import { run } from '../../server/command/run.js';
+import { callIn } from './call.js';
 
 const folder = path.resolve(import.meta.dirname, '../../examples');
-async function call(...argv: string[]) {
-    let out = '';
-    let err = '';
-    const status = await run(argv, { out: t => void (out += t), err: t => void (err += t), cwd: folder, colour: false, readStdin: async () => '', today: '2026-06-15' });
-    return { status, out, err };
-}
+const call = callIn(folder);
 const ajv = new Ajv2020({ strict: true, allowUnionTypes: true });
 const validators = new Map(schemas.map(name => [name, ajv.compile(schemaOf(name)!)]));
 /** What does not fit, in words of the validator; nothing where all does. */

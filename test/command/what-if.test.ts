@@ -1,15 +1,10 @@
 /** size, sweep and corners at the command line. */
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { run } from '../../server/command/run.js';
+import { callIn } from './call.js';
 
 const examples = path.resolve(import.meta.dirname, '../../examples');
-async function call(...argv: string[]) {
-    let out = '';
-    let err = '';
-    const status = await run(argv, { out: t => void (out += t), err: t => void (err += t), cwd: examples, colour: false, readStdin: async () => '', today: '2026-06-15' });
-    return { status, out, err };
-}
+const call = callIn(examples);
 const rig = 'lesson-two-cells.rig';
 
 describe('size', () => {

@@ -12,12 +12,12 @@ import { examplesDate, examplesFolder, lineToShow, mainExample } from '../../ext
 import { fetchEditor } from '../../extension/workbench/fetch-editor.mjs';
 import { serve } from '../../extension/workbench/serve.mjs';
 import { readable } from '../../extension/workbench/settings.mjs';
-import { browserPath, hasBrowser, Workbench } from './workbench.js';
+import { browserPath, browserWish as wish, hasBrowser } from '../browser.js';
+import { Workbench } from './workbench.js';
 
 const root = path.resolve(import.meta.dirname, '..', '..');
 const shots = path.join(root, 'test', 'shots');
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const wish = process.env.RIGWRIGHT_BROWSER ?? '';
 
 /** Why this part cannot run, if it cannot. */
 async function obstacle(): Promise<string | undefined> {

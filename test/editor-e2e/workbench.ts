@@ -1,16 +1,8 @@
 // Verbs for a VS Code workbench in a headless browser. The selectors belong to the version that the launcher pins.
-import { existsSync } from 'node:fs';
 import { chromium, type Frame } from 'playwright-core';
 import type { Browser, Locator, Page } from 'playwright-core';
+import { browserFlags, browserPath } from '../browser.js';
 
-/** Where Debian and its kin put the browser; `CHROMIUM` names another. */
-export const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
-/** Whether there is a browser to drive. */
-export const hasBrowser = existsSync(browserPath);
-
-export const browserFlags = [
-    '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync',
-];
 /** The webview's own service worker answers these out of the editor's files; they never leave the machine. */
 const answeredInside = '.vscode-resource.vscode-cdn.net';
 const activeEditor = '.editor-group-container.active';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { GAS_CONSTANT, MOLAR_MASS } from '../../language/physics/constants.js';
 import {
-    blowDownTime, frictionFactor, gasTubeDrop, holeFlow, reliefVolumeOfGas, reynolds, smallHoleFlow, subcriticalFactor,
+    blowDownTime, frictionFactor, gasTubeDrop, holeFlow, reliefVolumeOfGas, reynolds, smallHoleDrop, smallHoleFlow, subcriticalFactor,
     tubeDrop, tubeFlow,
 } from '../../language/physics/flow.js';
 import { airDensity, idealGasDensity } from '../../language/physics/gases.js';
@@ -57,6 +57,10 @@ describe('holes', () => {
         expect(holeFlow(1e-6, 0.6, 5e5, 1e5, 300, air, 1.4)).toBe(choked);
         expect(holeFlow(1e-6, 0.6, 5e5, 3e5, 300, air, 1.4)).toBeLessThan(choked);
         expect(holeFlow(1e-6, 0.6, 1e5, 1e5, 300, air, 1.4)).toBe(0);
+    });
+    it('a drop and what it drives lead back to each other; twice the flow needs four times the drop', () => {
+        for (const drop of [1, 100, 2000]) nearly(smallHoleDrop(1e-6, 0.6, smallHoleFlow(1e-6, 0.6, drop, 1.2), 1.2), drop, 1e-12);
+        nearly(smallHoleDrop(1e-6, 0.6, 2e-5, 1.2), 4 * smallHoleDrop(1e-6, 0.6, 1e-5, 1.2), 1e-12);
     });
 });
 

@@ -76,7 +76,7 @@ const calls: Record<string, Record<string, readonly unknown[]>> = {
             tubeFlow: [100, 0.01, 1, 1000, 1e-3, 1],
         gasTubeDrop: [1e-5, 0.004, 5, 1e6, 1.2e6, 9e-6, 1], criticalPressureRatio: [1.4],
             holeFlow: [1e-6, 0.8, 5e5, 3e5, 300, 2e-3, 1.4, 1],
-        smallHoleFlow: [1e-6, 0.6, 100, 1], reliefFactor: [1.4], reliefArea: [0.01, 1e6, 300, 2e-3, 1.4, 1, 0.9],
+        smallHoleFlow: [1e-6, 0.6, 100, 1], smallHoleDrop: [1e-6, 0.6, 1e-5, 1], reliefFactor: [1.4], reliefArea: [0.01, 1e6, 300, 2e-3, 1.4, 1, 0.9],
             subcriticalFactor: [1.4, 0.8],
         accumulatedPressure: [1e6, 2],
         reliefVolumeOfGas: [1, 1.4, 1.405, 0.029, 0.002], blowDownTime: [0.01, 1e-6, 0.8, 10e5, 2e5, 1e5, 300, 2e-3, 1.4],

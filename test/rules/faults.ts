@@ -14,8 +14,6 @@ const all = (text: string, from: string | RegExp, to: string) => text.replaceAll
 const block = (head: string) => new RegExp(`^${head}(?: like [\\w-]+)?(?: +\\{(?:[^{}\\n]*\\}|[^{}]*\\n\\})|$)\\n?`, 'm');
 /** Another value for a property of a part. */
 const set = (head: string, property: string, value: string) => (text: string) => text.replace(block(head), b => b.replace(new RegExp(`(\\b${property}:\\s+)(?:(?!\\s{2,}|\\s*\\}|\\n).)+`), `$1${value}`));
-/** The property is not given. */
-const unsaid = (head: string, property: string) => (text: string) => text.replace(block(head), b => b.replace(new RegExp(`[ \\n]*\\b${property}:\\s+(?:(?!\\s{2,}|\\s*\\}|\\n).)+`), ''));
 const gone = (head: string) => (text: string) => text.replace(block(head), '');
 /** Taken out of every list and path, and its block too. */
 const removed = (name: string, kind: string) => (text: string) => {

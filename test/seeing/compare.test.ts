@@ -5,7 +5,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { analyseText } from '../../language/index.js';
-import { compare, numbersOf, told } from '../../language/seeing/compare/compare.js';
+import { resultText } from '../../language/reference/values.js';
+import { compare, numbersOf } from '../../language/seeing/compare/compare.js';
 import { comparisonReport, newErrors } from '../../language/seeing/compare/page.js';
 import { sideBySide, sideBySideReport } from '../../language/seeing/compare/side-by-side.js';
 import { asHtml, asMarkdown } from '../../language/seeing/report/page.js';
@@ -167,7 +168,7 @@ describe('variants side by side', () => {
     it('agree with a comparison of texts in which the same was written by hand', () => {
         const byHand = of(storing, textOf([['current-limit: 18 A', 'current-limit: 9 A   price: 40 EUR']]));
         const column = numbersOf(s.columns[1].analysis);
-        for (const m of byHand.moved) expect(told(column.get(m.name)!), m.name).toBe(m.after);
+        for (const m of byHand.moved) expect(resultText(column.get(m.name)!), m.name).toBe(m.after);
         const relief = of(storing, storing.replace(/^relief-valve store-relief .*\n/m, '').replace('path hydrogen: cylinder -> store-relief -> outdoors\n', ''));
         const come = s.findings.filter(f => !f.at[0] && f.at[2]).map(f => f.rule);
         expect(come).toEqual(expect.arrayContaining(relief.findings.come.filter(p => p.finding.severity === 'error').map(p => p.finding.rule)));

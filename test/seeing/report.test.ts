@@ -1,6 +1,6 @@
 /** The report: what must stand in it, what must not, and that it is a page like any other. */
 import { createHash } from 'node:crypto';
-import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -13,8 +13,8 @@ import { showResult, showSpread } from '../../language/reference/values.js';
 import { asHtml, asMarkdown, type Report } from '../../language/seeing/report/page.js';
 import { reportOf, type ReportOptions } from '../../language/seeing/report/report.js';
 import { withoutStore } from '../../language/seeing/report/store.js';
-import { run } from '../../server/command/run.js';
-import { browserFlags, browserPath } from '../editor-e2e/workbench.js';
+import { browserFlags, browserPath, itInBrowser } from '../browser.js';
+import { callIn } from '../command/call.js';
 import { storing } from '../run/rigs.js';
 
 const folder = path.resolve(import.meta.dirname, '../../examples');
@@ -102,7 +102,7 @@ describe('the page', () => {
         expect(html).toContain(`style-src &#39;sha256-${createHash('sha256').update(style).digest('base64')}&#39;`);
         expect(html).toContain('default-src &#39;none&#39;');
     });
-    it.skipIf(!existsSync(browserPath))('has nothing that the accessibility checker finds, and its style is let in', async () => {
+    itInBrowser('has nothing that the accessibility checker finds, and its style is let in', async () => {
         const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
         const browser = await chromium.launch({ executablePath: browserPath, args: browserFlags });
         try {
@@ -191,12 +191,7 @@ describe('bad input', () => {
 describe('the command', () => {
     const place = mkdtempSync(path.join(tmpdir(), 'rigwright-'));
     afterAll(() => rmSync(place, { recursive: true, force: true }));
-    const call = async (...argv: string[]) => {
-        let out = '';
-        let err = '';
-        const status = await run(['report', path.join(folder, 'lesson-two-cells.rig'), '--no-faults', ...argv], { out: t => void (out += t), err: t => void (err += t), cwd: place, colour: false, readStdin: async () => '', today });
-        return { status, out, err };
-    };
+    const call = (...argv: string[]) => callIn(place, today)('report', path.join(folder, 'lesson-two-cells.rig'), '--no-faults', ...argv);
     it('writes Markdown to the terminal, or a file by its ending', async () => {
         expect((await call()).out).toMatch(/^# .*\n/);
         expect(await call('-o', 'a.html')).toMatchObject({ status: 0 });
@@ -204,7 +199,7 @@ describe('the command', () => {
         expect(await call('-o', 'a.doc')).toMatchObject({ status: 2, err: expect.stringContaining('.html, .md or .pdf') });
         expect(await call('-o', 'a.pdf', '--browser', path.join(place, 'none'))).toMatchObject({ status: 2, err: expect.stringContaining('no browser') });
     });
-    it.skipIf(!existsSync(browserPath))('prints a PDF on the paper asked for', async () => {
+    itInBrowser('prints a PDF on the paper asked for', async () => {
         for (const [size, box] of [['a4', /MediaBox \[0 0 59\d[\d.]* 84\d/], ['letter', /MediaBox \[0 0 612[\d.]* 792/]] as const) {
             expect(await call('-o', `${size}.pdf`, '--size', size, '--browser', browserPath)).toMatchObject({ status: 0 });
             expect(readFileSync(path.join(place, `${size}.pdf`), 'latin1')).toMatch(box);

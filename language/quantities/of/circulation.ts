@@ -1,7 +1,7 @@
 /** Lye that goes round: how much the gas lifts, how warm it gets on its way, and what goes on after a stop. */
 import { fineBubbleRise } from '../../physics/circulation.js';
 import { counterflowHeat } from '../../physics/heat.js';
-import { lyeDensity, lyeHeatCapacity, lyeViscosity } from '../../physics/lye.js';
+import { lyeDensity, lyeHeatCapacity } from '../../physics/lye.js';
 import { defineQuantity } from '../define.js';
 import { columnOf, sidesOf, warmCirculation, type Side } from '../lye-loop.js';
 import { operatingPoint, tunedMake } from '../operating-point.js';

@@ -2,7 +2,7 @@
 import { surfaceLoss, tippingPoint } from '../../physics/heat.js';
 import { findRoot } from '../../physics/root.js';
 import { defineModel, defineQuantity } from '../define.js';
-import { HOT_DAY, hottestPoint, remembered, tunedMake, usable } from '../operating-point.js';
+import { hottestPoint, remembered, tunedMake, usable } from '../operating-point.js';
 import { EMISSIVITY, HOTTEST } from '../stack-solver.js';
 import { sourceModel } from '../source.js';
 import type { View } from '../view.js';

@@ -152,7 +152,7 @@ export class Bag {
      * @param crosses mol/s of oxygen that the separators let through at most, where it is drawn below what they hold
      */
     slope(m: Moment, coming: number, crosses: number, gases: Gases, out: Float64Array): void {
-        const { t, x, c } = m;
+        const { x, c } = m;
         const pressure = this.pressure(m);
         const gas = this.mixture(x);
         let net = coming;

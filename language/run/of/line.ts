@@ -2,18 +2,18 @@
  * The gas between a compressor and the check valve behind it: it must be pressed up to the store before anything is delivered, it stands
  * under pressure after a stop, and the unloader lets it back before the next start.
  */
-import { GAS_CONSTANT, MOLAR_MASS } from '../../physics/constants.js';
-import { holeFlow } from '../../physics/flow.js';
-import { heatCapacityRatio } from '../../physics/gases.js';
+import { GAS_CONSTANT } from '../../physics/constants.js';
 import { hydrogenMoles, hydrogenPressure } from '../../physics/hydrogen.js';
 import type { View } from '../../quantities/view.js';
 import { at, type Mixture, type Moment } from '../states.js';
-import { ROUNDED } from '../ways.js';
+import { throughBore } from '../ways.js';
 import type { Bag } from './bag.js';
 import type { Store } from './store.js';
 
 /** Pa over the bag at which the line counts as empty. Own choice: what is left of a blow-down then matters to no motor. */
 const EMPTY = 1e3;
+/** mol: less counts as none. */
+const NOTHING = 1e-9;
 /** Kinds of compressor whose shell stands at the discharge. From memory: rotary ones are built so, reciprocating ones stand at the suction. */
 const shellAtDischarge = new Set(['hermetic-rotary']);
 
@@ -47,7 +47,7 @@ export class Line {
     /** Pa above vacuum. */
     pressure(m: Pick<Moment, 't' | 'x'>): number {
         if (this.is === 'joined') return this.store.pressure(m);
-        const moles = Math.max(1e-9, m.x[at.line]);
+        const moles = Math.max(NOTHING, m.x[at.line]);
         const kelvin = this.around(m.t);
         if (moles !== this.last.moles || kelvin !== this.last.kelvin) this.last = { moles, kelvin, pressure: hydrogenPressure(this.volume, kelvin, moles) };
         return this.last.pressure;
@@ -57,7 +57,7 @@ export class Line {
         return this.pressure(m) - this.air - this.bag.pressure(m);
     }
     private mixture(x: Float64Array): Mixture {
-        const n = Math.max(1e-9, x[at.line]);
+        const n = Math.max(NOTHING, x[at.line]);
         return { oxygen: x[at['line-oxygen']] / n, nitrogen: x[at['line-nitrogen']] / n };
     }
     /**
@@ -93,8 +93,7 @@ export class Line {
     /** What the unloader lets back into the bag: mol/s, and of which gases. */
     lets(m: Moment): { readonly flow: number; readonly gas: Mixture } | undefined {
         if (this.is !== 'emptying' || !(this.bore > 0)) return undefined;
-        const flow = holeFlow(Math.PI / 4 * this.bore ** 2, ROUNDED, this.pressure(m), this.air + this.bag.pressure(m), this.around(m.t), MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
-        return { flow, gas: this.mixture(m.x) };
+        return { flow: throughBore(this.bore, this.pressure(m), this.air + this.bag.pressure(m), this.around(m.t)), gas: this.mixture(m.x) };
     }
     /** While both are one: what goes on from the line into the store, or comes back, so that both stay at one pressure. After all that comes into either and leaves it. */
     slope({ x }: Moment, out: Float64Array): void {

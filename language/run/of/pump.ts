@@ -1,12 +1,9 @@
 /** The compressor with what helps it to start: what it draws, presses and lets back. */
-import { MOLAR_MASS } from '../../physics/constants.js';
-import { holeFlow } from '../../physics/flow.js';
-import { heatCapacityRatio } from '../../physics/gases.js';
 import type { View } from '../../quantities/view.js';
 import type { ControlState } from '../control-lines.js';
 import { lawsOfCompressor, type CompressorLaws } from '../laws.js';
 import { at, type Moment, type Sensor } from '../states.js';
-import { blocks, opens, ROUNDED } from '../ways.js';
+import { blocks, opens, throughBore } from '../ways.js';
 import type { Bag } from './bag.js';
 import { Line } from './line.js';
 import type { Store } from './store.js';
@@ -89,7 +86,7 @@ export class Pump {
         if (!this.unloader || !(this.unloaded(m.c) || this.leaking(m.c)) || !this.free(m.c)) return 0;
         const bore = this.unloader.maybe('orifice');
         if (!(bore > 0)) return 0;
-        return holeFlow(Math.PI / 4 * bore * bore, ROUNDED, this.store.pressure(m), this.air + this.bag.pressure(m), this.around(m.t), MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen;
+        return throughBore(bore, this.store.pressure(m), this.air + this.bag.pressure(m), this.around(m.t));
     }
     slope({ c }: Moment, out: Float64Array): void {
         if (!this.runs(c)) return;

@@ -7,7 +7,7 @@ import { ROOM } from '../../quantities/surroundings.js';
 import type { View } from '../../quantities/view.js';
 import type { Gases } from '../gases.js';
 import { at, type Mixture, type Moment, type Sensor } from '../states.js';
-import { LEAK, ROUNDED, WIDE } from '../ways.js';
+import { LEAK, throughBore, WIDE } from '../ways.js';
 
 /** mol at the least, beside which a store counts as empty. */
 const NOTHING = 1e-9;
@@ -106,7 +106,7 @@ export class Store {
             if (this.open.has(r.name)) leave(r.capacity * this.through(pressure) / this.through(1.1 * r.set + this.air), r.outdoors);
             else if (c.failed.get(r.name) === 'weeps' && pressure - this.air > WEEPS_FROM * r.set) leave(WEEPS * this.air / (GAS_CONSTANT * ROOM), r.outdoors);
         }
-        if (c.failed.get(this.view.name) === 'leaks') leave(holeFlow(Math.PI / 4 * LEAK ** 2, ROUNDED, pressure, this.air, x[at['cylinder-warmth']], MOLAR_MASS.hydrogen, heatCapacityRatio.hydrogen) / MOLAR_MASS.hydrogen, false);
+        if (c.failed.get(this.view.name) === 'leaks') leave(throughBore(LEAK, pressure, this.air, x[at['cylinder-warmth']]), false);
     }
     /** How its warmth moves, once all that comes and goes is known. @param sun  W/m² */
     warm({ t, x, c }: Moment, sun: number, out: Float64Array): void {

@@ -2,7 +2,7 @@
 import type { Analysis, Near } from '../../index.js';
 import type { Result } from '../../quantities/workings.js';
 import { isKeyNumber, resultsOf } from '../../reference/quantities.js';
-import { showResult, showSpread } from '../../reference/values.js';
+import { resultText } from '../../reference/values.js';
 import type { Part } from '../../rig/rig.js';
 import { testsAgain, type Again } from './again.js';
 import { findingsOf, type Told } from './findings.js';
@@ -53,12 +53,11 @@ export interface Comparison {
     /** What was tested, or would be, before the change: to be done again. */
     readonly again: readonly Again[];
 }
-/** Share of a number below which it counts as not moved. */
+/** Share of a number below which it counts as not moved, and K. Own choice: below what a reader would act on. */
 const STILL = 0.005;
-/** K. */
 const STILL_WARM = 0.2;
 /** Weight of a number that only others read, beside one that is shown by itself. */
-const IN_THE_BACK = 0.1;
+export const IN_THE_BACK = 0.1;
 /** A move that is less than the ± weighs less. */
 const UNSURE = 0.3;
 
@@ -68,8 +67,6 @@ const known: readonly (readonly [kind: string, quantity: string])[] = [
     ['bag', 'fill-time'], ['cylinder', 'fill-time'], ['cylinder', 'stored-gas'], ['budget', 'parts-total'], ['budget', 'gas-cost'],
 ];
 const nameOf = (r: Result) => `${r.part.name}.${r.quantity.name}`;
-/** A number with its bounds: '2.05 V ± 0.16'. */
-export const told = (r: Result): string => `${showResult(r)} ${showSpread(r)}`.trim();
 
 /** Numbers of an analysis that are known, by their name, in the order of the text. */
 export function numbersOf(a: Analysis): Map<string, Result> {
@@ -82,9 +79,15 @@ export function headlinesOf(numbers: readonly ReadonlyMap<string, Result>[]): st
         return [];
     });
 }
+/** Whether two values of one number differ by more than counts. */
 export function differ(a: Result, b: Result): boolean {
     if (a.quantity.measure === 'temperature') return Math.abs(a.value - b.value) > STILL_WARM;
     return Math.abs(a.value - b.value) > STILL * Math.max(Math.abs(a.value), Math.abs(b.value));
+}
+/** How much a number differs: the factor, up or down, as its logarithm; a kelvin counts as a fiftieth. What only others read weighs a tenth. Own choice. */
+export function weightOf(then: Result, now: Result): number {
+    const factor = now.quantity.measure === 'temperature' ? Math.abs(now.value - then.value) / 50 : now.value * then.value > 0 ? Math.abs(Math.log(now.value / then.value)) : 1;
+    return factor * (isKeyNumber(now) ? 1 : IN_THE_BACK);
 }
 /** Of the earlier number; NaN where that is 0 or a share means nothing. */
 export function shareOf(then: Result, now: Result): number {
@@ -92,6 +95,7 @@ export function shareOf(then: Result, now: Result): number {
     return Number.isFinite(share) ? share : NaN;
 }
 
+/** @param before  and `after`: two rigs, or one at two times; what is not known in either is left out of the numbers. */
 export function compare(before: Analysis, after: Analysis): Comparison {
     return before.workings.unnoted(() => after.workings.unnoted(() => compareNow(before, after)));
 }
@@ -100,7 +104,7 @@ function compareNow(before: Analysis, after: Analysis): Comparison {
     const [numbersBefore, numbersAfter] = [numbersOf(before), numbersOf(after)];
     const headlines = headlinesOf([numbersAfter, numbersBefore]).map((name): Headline => {
         const [then, now] = [numbersBefore.get(name), numbersAfter.get(name)];
-        return { name, before: then && told(then), after: now && told(now), moved: !then || !now || differ(then, now), share: then && now ? shareOf(then, now) : NaN };
+        return { name, before: then && resultText(then), after: now && resultText(now), moved: !then || !now || differ(then, now), share: then && now ? shareOf(then, now) : NaN };
     });
     const nearBefore = new Map(before.near.map(n => [`${n.rule} ${n.part} ${n.key}`, n]));
     return {
@@ -116,7 +120,7 @@ function movedOf(before: ReadonlyMap<string, Result>, after: ReadonlyMap<string,
     for (const [name, now] of after) {
         const then = before.get(name);
         if (!then || !differ(then, now)) continue;
-        const [was, is] = [told(then), told(now)];
+        const [was, is] = [resultText(then), resultText(now)];
         const twin = moved.get(`${now.quantity.name} ${was} ${is}`);
         if (twin) {
             twin.twins.push(name);
@@ -125,9 +129,7 @@ function movedOf(before: ReadonlyMap<string, Result>, after: ReadonlyMap<string,
         const share = shareOf(then, now);
         const half = Math.max(now.high - now.value, now.value - now.low) || 0;
         const within = Math.abs(now.value - then.value) < half;
-        // A number is as weighty as the factor it moved by, up or down; a kelvin counts as a fiftieth.
-        const factor = now.quantity.measure === 'temperature' ? Math.abs(now.value - then.value) / 50 : now.value * then.value > 0 ? Math.abs(Math.log(now.value / then.value)) : 1;
-        moved.set(`${now.quantity.name} ${was} ${is}`, { name, meaning: now.quantity.meaning, before: was, after: is, share, within, twins: [], weight: factor * (isKeyNumber(now) ? 1 : IN_THE_BACK) * (within ? UNSURE : 1) });
+        moved.set(`${now.quantity.name} ${was} ${is}`, { name, meaning: now.quantity.meaning, before: was, after: is, share, within, twins: [], weight: weightOf(then, now) * (within ? UNSURE : 1) });
     }
     return [...moved.values()].sort((a, b) => b.weight - a.weight || (a.name < b.name ? -1 : 1)).map(({ weight: _, ...m }) => m);
 }

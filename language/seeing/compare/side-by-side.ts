@@ -3,12 +3,12 @@ import { inVariants, type AnalyseOptions, type Analysis } from '../../index.js';
 import type { Result } from '../../quantities/workings.js';
 import { caution } from '../../reference/caution.js';
 import { isKeyNumber } from '../../reference/quantities.js';
-import { showResult, showSpread } from '../../reference/values.js';
+import { resultText, showResult, showSpread } from '../../reference/values.js';
 import { variantsOf } from '../../rig/variants.js';
 import { nearest, offering } from '../../values/nearest.js';
 import { cut, list, table, words } from '../report/define.js';
 import type { Block, Cell, Report } from '../report/page.js';
-import { differ, headlinesOf, numbersOf, told } from './compare.js';
+import { differ, headlinesOf, IN_THE_BACK, numbersOf, weightOf } from './compare.js';
 import { byKey, gravestFirst, gravity, placed, type Placed } from './findings.js';
 import { counted, findingCell, firstSentence, twinned } from './page.js';
 
@@ -68,11 +68,11 @@ export function sideBySide(analysis: Analysis, wanted: readonly string[] = [], o
         return { name, meaning: results.find(r => r)!.quantity.meaning, results, twins: [] };
     };
     const heads = headlinesOf(numbers);
-    const differing = [...new Set(numbers.flatMap(n => [...n.keys()]))].filter(n => !heads.includes(n)).map(lineOf).map(line => ({ line, weight: weightOf(line.results) })).filter(x => x.weight > 0)
+    const differing = [...new Set(numbers.flatMap(n => [...n.keys()]))].filter(n => !heads.includes(n)).map(lineOf).map(line => ({ line, weight: weightIn(line.results) })).filter(x => x.weight > 0)
         .sort((a, b) => b.weight - a.weight || (a.line.name < b.line.name ? -1 : 1)).map(x => x.line);
     const folded = new Map<string, Line>();
     for (const l of differing) {
-        const key = `${l.results.find(r => r)!.quantity.name} ${l.results.map(r => (r ? told(r) : '')).join(' ')}`;
+        const key = `${l.results.find(r => r)!.quantity.name} ${l.results.map(r => (r ? resultText(r) : '')).join(' ')}`;
         const twin = folded.get(key);
         folded.set(key, twin ? { ...twin, twins: [...twin.twins, l.name] } : l);
     }
@@ -80,15 +80,13 @@ export function sideBySide(analysis: Analysis, wanted: readonly string[] = [], o
     const isShared = ({ at }: FindingLine) => at.every(p => p && p.finding.severity === at[0]!.finding.severity);
     return { title: analysis.rig.title, columns, headlines: heads.map(lineOf), differing: [...folded.values()], findings: findings.filter(f => !isShared(f)), shared: findings.filter(isShared).length };
 }
-/** The largest factor by which a column differs from the rig as written; 0 where none does. */
-function weightOf(results: readonly (Result | undefined)[]): number {
+/** The most by which a column differs from the rig as written; 0 where none does. What only others read counts less, though one knows it and another does not. */
+function weightIn(results: readonly (Result | undefined)[]): number {
     const [written, ...others] = results;
-    const shown = results.some(r => r && isKeyNumber(r)) ? 1 : 0.1;
+    const shown = results.some(r => r && isKeyNumber(r)) ? 1 : IN_THE_BACK;
     return Math.max(...others.map(r => {
         if (!r || !written) return r === written ? 0 : shown;
-        if (!differ(written, r)) return 0;
-        if (r.quantity.measure === 'temperature') return shown * Math.abs(r.value - written.value) / 50;
-        return shown * (r.value * written.value > 0 ? Math.abs(Math.log(r.value / written.value)) : 1);
+        return differ(written, r) ? weightOf(written, r) : 0;
     }));
 }
 function findingLines(all: readonly (readonly Placed[])[]): FindingLine[] {

@@ -3,7 +3,7 @@ import { operatingPoint, tunedMake, usable } from '../../quantities/operating-po
 import type { OperatingPoint, StackMake } from '../../quantities/stack-solver.js';
 import { sourceModel, type Source } from '../../quantities/source.js';
 import type { View } from '../../quantities/view.js';
-import { showResult, showSpread } from '../../reference/values.js';
+import { resultText } from '../../reference/values.js';
 import { fromSi, unitOf } from '../../units/unit.js';
 import type { Asked } from './define.js';
 
@@ -41,7 +41,7 @@ export function lacking(part: View, quantity: string): string {
 /** A number of a part with its ±, as it stands in a sentence: '2.08 V ± 0.13', '0.02 % (0.007 to 0.06)'. */
 export function told(part: View, quantity: string): string {
     const r = part.result(quantity);
-    return r ? `${showResult(r)} ${showSpread(r)}`.trim() : 'unknown';
+    return r ? resultText(r) : 'unknown';
 }
 /** The bounds of a number in a unit; nothing where it has none. */
 export function bounds(part: View, quantity: string, unit: string): [number, number] | undefined {

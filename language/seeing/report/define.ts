@@ -2,7 +2,6 @@
 import type { Analysis } from '../../index.js';
 import type { Result, Workings } from '../../quantities/workings.js';
 import { resultsOf } from '../../reference/quantities.js';
-import { showResult, showSpread } from '../../reference/values.js';
 import type { Finding } from '../../rules/define.js';
 import { faultRuns, type Faults } from '../../run/faults.js';
 import { CannotRun } from '../../run/run.js';
@@ -84,8 +83,6 @@ export const words = (text: string, as?: 'strong' | 'quiet'): Block => ({ is: 'w
 export const heading = (text: string): Block => ({ is: 'heading', text });
 export const list = (items: readonly Cell[]): Block[] => (items.length ? [{ is: 'list', items }] : []);
 export const table = (head: readonly string[], rows: readonly Row[], numbers?: readonly number[]): Block[] => (rows.length ? [{ is: 'table', head, rows, numbers }] : []);
-/** A number with its bounds: '2.05 V ± 0.16'. */
-export const told = (r: Result): string => `${showResult(r)} ${showSpread(r)}`.trim();
 /** A name of the language as words: 'volts-per-cell' -> 'volts per cell'. */
 export const spaced = (name: string): string => name.replace(/-hhv$/, ' by higher heating value').replace(/-lhv$/, ' by lower heating value').replaceAll('-', ' ');
 /** The first so many, and how many more there are. */

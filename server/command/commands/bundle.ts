@@ -6,6 +6,7 @@ import { pack } from '../bundle/pack.js';
 import { limits } from '../bundle/unpack.js';
 import { CannotDo, type Command } from '../command.js';
 import { one } from '../one-rig.js';
+import { chosen, reportOptions } from './report.js';
 
 const bundle: Command = {
     name: 'bundle',
@@ -14,8 +15,7 @@ const bundle: Command = {
     most: 1,
     options: {
         out: { type: 'string', short: 'o', takes: 'FILE', doc: 'archive to write, .zip; named like the rig if left out' },
-        'with-storage': { type: 'boolean', doc: 'the report tells of the store and what fills it as well' },
-        'no-faults': { type: 'boolean', doc: 'the report breaks nothing, which takes a second or two' },
+        ...reportOptions,
         force: { type: 'boolean', doc: 'writes over an archive that is there' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
     },
@@ -26,7 +26,8 @@ const bundle: Command = {
         const file = path.resolve(around.cwd, name);
         if (path.extname(file).toLowerCase() !== '.zip') throw new CannotDo(`A bundle is written as .zip; not ${name}.`);
         if (existsSync(file) && !options.force) throw new CannotDo(`There is a ${name} already; --force writes over it.`);
-        const report = reportOf(analysis, { today, withStorage: !!options['with-storage'], faults: !options['no-faults'], clock: () => performance.now() });
+        // Without a clock: the same files give the same bundle, however fast the machine is.
+        const report = reportOf(analysis, chosen(options, today));
         const { bytes, manifest, left } = pack(analysis, asHtml(report), today);
         if (manifest.files.length >= limits.files || bytes.length > limits.archive || manifest.files.some(f => f.bytes > limits.each) || manifest.files.reduce((sum, f) => sum + f.bytes, 0) > limits.all) throw new CannotDo('That is too much for a bundle: nobody could unpack it.');
         writeFileSync(file, bytes);

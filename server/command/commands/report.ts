@@ -1,10 +1,18 @@
 import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { asHtml, asMarkdown } from '../../../language/seeing/report/page.js';
-import { reportOf } from '../../../language/seeing/report/report.js';
+import { reportOf, type ReportOptions } from '../../../language/seeing/report/report.js';
 import { browserAt, pdfOf } from '../browser.js';
-import { CannotDo, type Command } from '../command.js';
+import { CannotDo, type Command, type Given } from '../command.js';
 import { one } from '../one-rig.js';
+
+/** What of a report may be chosen; a bundle has one too. */
+export const reportOptions = {
+    'with-storage': { type: 'boolean', doc: 'the report tells of the store and what fills it as well; left out otherwise, but for what can fail there' },
+    'no-faults': { type: 'boolean', doc: 'the report breaks nothing, which takes a second or two' },
+} as const;
+/** What was chosen. */
+export const chosen = (options: Given['options'], today: string): ReportOptions => ({ today, withStorage: !!options['with-storage'], faults: !options['no-faults'] });
 
 const report: Command = {
     name: 'report',
@@ -13,8 +21,7 @@ const report: Command = {
     most: 1,
     options: {
         output: { type: 'string', short: 'o', takes: 'FILE', doc: 'where to, .html, .md or .pdf; Markdown on the terminal if left out' },
-        'with-storage': { type: 'boolean', doc: 'tells of the store and what fills it as well; left out otherwise, but for what can fail there' },
-        'no-faults': { type: 'boolean', doc: 'breaks nothing, which takes a second or two' },
+        ...reportOptions,
         size: { type: 'string', takes: 'SIZE', default: 'a4', choices: ['a4', 'letter'], doc: 'size of the sheets of a PDF' },
         browser: { type: 'string', takes: 'PATH', doc: 'browser that makes the PDF; one in the usual places if left out' },
         on: { type: 'string', takes: 'DATE', doc: 'day that dates are compared with, today if left out' },
@@ -22,7 +29,7 @@ const report: Command = {
     examples: ['rigwright report shed.rig -o shed.html', 'rigwright report shed.rig -o shed.pdf --with-storage'],
     async run({ options, args }, around) {
         const { analysis, today } = one(args, options.on, around, 'report');
-        const made = reportOf(analysis, { today, withStorage: !!options['with-storage'], faults: !options['no-faults'], clock: () => performance.now() });
+        const made = reportOf(analysis, { ...chosen(options, today), clock: () => performance.now() });
         if (typeof options.output !== 'string') {
             around.out(asMarkdown(made));
             return 0;

@@ -1,7 +1,7 @@
 /** What stands under the cursor: the value as it was read, where it came from, what follows from it, and its working. */
 import type { Hover } from 'vscode-languageserver';
 import { explain } from '../../../language/reference/explain.js';
-import { originOf, showFact } from '../../../language/reference/values.js';
+import { originOf, resultText, showFact } from '../../../language/reference/values.js';
 import { quantityOf } from '../../../language/quantities/index.js';
 import { ruleNamed } from '../../../language/rules/index.js';
 import { nearPlace, nearText, type Near } from '../../../language/rules/near.js';
@@ -16,7 +16,7 @@ import { momentary } from '../../../language/vocabulary/momentary.js';
 import type { Analysis, Finding } from '../../../language/index.js';
 import type { Entry, Page, Part } from '../../../language/rig/rig.js';
 import { assumedOf } from '../assumptions.js';
-import { atMost, compactWorking, resultText, shortWorking } from '../compact-working.js';
+import { atMost, compactWorking, shortWorking } from '../compact-working.js';
 import { standingInRun, standingOf } from '../expectation.js';
 import type { Feature } from '../feature.js';
 import type { House, Position, Sight } from '../house.js';

@@ -1,6 +1,7 @@
+import type { Analysis } from '../../../language/index.js';
 import { dark, printed, sharp, sharpLight, type Palette } from '../../../language/seeing/palette.js';
 import { panelOf, siOf, turnable, type Panel, type Turning } from '../../../language/seeing/panel/model.js';
-import { pictures } from '../../../language/seeing/pictures.js';
+import { pictures, type Picture } from '../../../language/seeing/pictures.js';
 import { toWorkspaceEdit } from '../convert.js';
 import type { Feature } from '../feature.js';
 import type { House, Position } from '../house.js';
@@ -36,6 +37,17 @@ const panelRequests: Feature = {
 };
 export default panelRequests;
 
+/** Pictures of a rig that are drawn already: the cursor moves far oftener than the text changes. */
+const drawn = new WeakMap<Analysis, Map<string, ReturnType<Picture['draw']>>>();
+function drawnOnce(picture: Picture, analysis: Analysis, palette: Palette): ReturnType<Picture['draw']> {
+    let known = drawn.get(analysis);
+    if (!known) drawn.set(analysis, (known = new Map()));
+    const key = `${picture.name} ${JSON.stringify(palette)}`;
+    let found = known.get(key);
+    if (!found) known.set(key, (found = picture.draw(analysis, palette, 'panel-picture')));
+    return found;
+}
+/** What the panel shows for a place in a text; null if the file is not known. */
 export function panelFor(house: House, { uri, position, turning, theme, paper, picture }: Asked): Told | null {
     const sight = house.sight(uri);
     if (!sight) return null;
@@ -51,7 +63,7 @@ export function panelFor(house: House, { uri, position, turning, theme, paper, p
     const first = pictures.find(p => p.name === picture) ?? pictures[0];
     return {
         ...panel, at: named !== undefined && analysis.rig.parts.has(named) ? named : spot.part?.name, findings: panel.findings.map(({ file, start, ...rest }) => ({ ...rest, uri: file, line: house.linesOf(file).at(start).line })),
-        pictures: pictures.map(({ name, title }) => ({ name, title })), picture: first && { name: first.name, title: first.title, ...first.draw(shown, palette, 'panel-picture') },
+        pictures: pictures.map(({ name, title }) => ({ name, title })), picture: first && { name: first.name, title: first.title, ...drawnOnce(first, shown, palette) },
     };
 }
 export function panelWrite(house: House, uri: string, turning: Turning) {

@@ -1,7 +1,6 @@
 import { defineRule } from '../../define.js';
 import { digits } from '../../../units/format.js';
 import { lastPassed, MONTH, monthsBetween } from '../../records.js';
-import type { View } from '../../../quantities/view.js';
 
 
 export default defineRule({

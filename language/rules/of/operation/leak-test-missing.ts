@@ -1,6 +1,5 @@
 import { defineRule } from '../../define.js';
 import { show } from '../../../units/format.js';
-import type { View } from '../../../quantities/view.js';
 
 export default defineRule({
     name: 'leak-test-missing',

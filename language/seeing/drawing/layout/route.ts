@@ -6,6 +6,7 @@
  * Places: x = 2 c + 1 is the middle of column c, even x the channels beside it; y = 2 r + 1 is the main line of row r, even y the
  * channels above and below.
  */
+import TinyQueue from 'tinyqueue';
 import type { Graph, Line } from '../graph.js';
 import type { Port } from '../symbols/define.js';
 
@@ -20,6 +21,12 @@ export interface Way {
     readonly in: Port;
     readonly places: readonly Place[];
 }
+/** A place with the direction in which it was come to (0 level, 1 upright), and what that cost. */
+interface Reached {
+    readonly state: number;
+    readonly cost: number;
+}
+// Prices of a step, own choice: tried on drawn rigs until crossings were fewer than bends are worth.
 const BEND = 1.6;
 const CROSSING = 5;
 /** Along the way of its own net a line costs next to nothing. */
@@ -56,7 +63,6 @@ export function waysOf(graph: Graph, column: readonly number[], row: readonly nu
     };
     const cost = new Float64Array(2 * size);
     const from = new Int32Array(2 * size);
-    const heap = new Heap();
     const find = (line: Line, net: number): Place[] => {
         const [p, q] = ends(line);
         const [a, b] = [(2 * row[line.from] + 1) * width + 2 * column[line.from] + 1, (2 * row[line.to] + 1) * width + 2 * column[line.to] + 1];
@@ -64,15 +70,16 @@ export function waysOf(graph: Graph, column: readonly number[], row: readonly nu
         const [start, goal] = [a + off(p), b + off(q)];
         const [leaves, arrives] = [p.side === 'E' || p.side === 'W' ? 0 : 1, q.side === 'E' || q.side === 'W' ? 0 : 1];
         cost.fill(Infinity);
-        heap.clear();
+        const open = new TinyQueue<Reached>([], (a, b) => a.cost - b.cost);
         const s = 2 * start + leaves;
         cost[s] = 0;
         from[s] = -1;
-        heap.push(s, 0);
+        open.push({ state: s, cost: 0 });
         let end = -1;
-        for (let state = heap.pop(); state >= 0; state = heap.pop()) {
+        for (let next = open.pop(); next; next = open.pop()) {
+            const { state } = next;
             const [i, way, base] = [state >> 1, state & 1, cost[state]];
-            if (heap.key > base) continue;
+            if (next.cost > base) continue;
             if (i === goal && way === arrives) {
                 end = state;
                 break;
@@ -83,7 +90,7 @@ export function waysOf(graph: Graph, column: readonly number[], row: readonly nu
                 if (base + BEND < cost[turned]) {
                     cost[turned] = base + BEND;
                     from[turned] = state;
-                    heap.push(turned, cost[turned]);
+                    open.push({ state: turned, cost: cost[turned] });
                 }
             }
             const [x, y] = [i % width, (i / width) | 0];
@@ -108,11 +115,11 @@ export function waysOf(graph: Graph, column: readonly number[], row: readonly nu
                     const beside = way === 0 ? (below[j]?.length ?? 0) + (below[j - width]?.length ?? 0) : (right[j]?.length ?? 0) + (right[j - 1]?.length ?? 0);
                     price += 0.25 * beside;
                 }
-                const next = 2 * j + way;
-                if (base + price < cost[next]) {
-                    cost[next] = base + price;
-                    from[next] = state;
-                    heap.push(next, cost[next]);
+                const on = 2 * j + way;
+                if (base + price < cost[on]) {
+                    cost[on] = base + price;
+                    from[on] = state;
+                    open.push({ state: on, cost: cost[on] });
                 }
             }
         }
@@ -168,49 +175,4 @@ function netsOf(lines: readonly Line[], ends: (l: Line) => readonly [Port, Port]
         if (!numbers.has(r)) numbers.set(r, numbers.size);
         return [l, numbers.get(r)!];
     }));
-}
-/** A heap of states by their cost. */
-class Heap {
-    private readonly states: number[] = [];
-    private readonly costs: number[] = [];
-    /** Cost of what was popped last. */
-    key = 0;
-    clear(): void {
-        this.states.length = this.costs.length = 0;
-    }
-    push(state: number, cost: number): void {
-        const { states, costs } = this;
-        let i = states.length;
-        while (i > 0) {
-            const up = (i - 1) >> 1;
-            if (costs[up] <= cost) break;
-            states[i] = states[up];
-            costs[i] = costs[up];
-            i = up;
-        }
-        states[i] = state;
-        costs[i] = cost;
-    }
-    pop(): number {
-        const { states, costs } = this;
-        if (!states.length) return -1;
-        const top = states[0];
-        this.key = costs[0];
-        const [state, cost] = [states.pop()!, costs.pop()!];
-        const n = states.length;
-        if (!n) return top;
-        let i = 0;
-        for (;;) {
-            let k = 2 * i + 1;
-            if (k >= n) break;
-            if (k + 1 < n && costs[k + 1] < costs[k]) k++;
-            if (costs[k] >= cost) break;
-            states[i] = states[k];
-            costs[i] = costs[k];
-            i = k;
-        }
-        states[i] = state;
-        costs[i] = cost;
-        return top;
-    }
 }

@@ -43,8 +43,6 @@ export interface Tracks {
     readonly stretches: ReadonlyMap<Way, readonly Stretch[]>;
     readonly level: ReadonlyMap<number, number>;
     readonly upright: ReadonlyMap<number, number>;
-    /** Pairs that lie on top of each other all the same. */
-    readonly overlaps: number;
 }
 
 export function tracksOf(ways: readonly Way[]): Tracks {
@@ -61,12 +59,8 @@ export function tracksOf(ways: readonly Way[]): Tracks {
         list.sort((a, b) => pull(a) - pull(b) || a.low - b.low || a.net - b.net);
         rank(list);
     }
-    let overlaps = 0;
     for (let round = 0; round < 3; round++) {
-        overlaps = 0;
-        for (const level of [true, false]) {
-            for (const list of channels.values()) if (list[0].level === level) overlaps += settle(list);
-        }
+        for (const level of [true, false]) for (const list of channels.values()) if (list[0].level === level) settle(list);
     }
     const [level, upright] = [new Map<number, number>(), new Map<number, number>()];
     for (const list of channels.values()) {
@@ -78,7 +72,7 @@ export function tracksOf(ways: readonly Way[]): Tracks {
         }
         (list[0].level ? level : upright).set(list[0].at, most);
     }
-    return { stretches, level, upright, overlaps };
+    return { stretches, level, upright };
 }
 const pull = (p: Piece) => p.joints.reduce((sum, j) => sum + j.side, 0) / Math.max(1, p.joints.length);
 const rank = (list: Piece[]) => list.forEach((p, k) => { p.rank = k; p.count = list.length; });
@@ -140,8 +134,8 @@ function join(w: Way, list: readonly Stretch[]): void {
 }
 const placeOf = (j: Joint) => j.grid + (j.piece ? ((j.piece.rank + 1) / (j.piece.count + 1) - 0.5) * 0.8 : j.off);
 
-/** Orders a channel; gives the number of pairs left that lie on top of each other. */
-function settle(list: Piece[]): number {
+/** Orders a channel. */
+function settle(list: Piece[]): void {
     const n = list.length;
     const spots = list.map(p => p.joints.map(j => ({ side: j.side, at: placeOf(j) })));
     const spans = spots.map((s, i) => [Math.min(...s.map(j => j.at), list[i].joints.length ? Infinity : list[i].low), Math.max(...s.map(j => j.at), list[i].joints.length ? -Infinity : list[i].high)]);
@@ -185,10 +179,7 @@ function settle(list: Piece[]): number {
             better = true;
         }
     }
-    let overlaps = 0;
-    for (let i = 0; i < n; i++) for (let k = i + 1; k < n; k++) if (pairs[order[i]][order[k]] >= OVERLAP) overlaps++;
     const before = [...list];
     order.forEach((i, k) => { list[k] = before[i]; });
     rank(list);
-    return overlaps;
 }

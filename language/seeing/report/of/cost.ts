@@ -1,4 +1,5 @@
-import { defineSection, spaced, table, told, words } from '../define.js';
+import { resultText } from '../../../reference/values.js';
+import { defineSection, spaced, table, words } from '../define.js';
 import type { Row } from '../page.js';
 
 export default defineSection({
@@ -21,7 +22,7 @@ export default defineSection({
         if (other) rows.push(['everything else', other]);
         if (left > 0) rows.push(['the store and what fills it, not described here', `${left} ${currency}`]);
         if (rows.length) rows.unshift({ group: 'Parts' });
-        const sums = a.results.filter(r => r.part.kindWord === 'budget').map((r): Row => [[spaced(r.quantity.name), r.quantity.meaning], told(r)]);
+        const sums = a.results.filter(r => r.part.kindWord === 'budget').map((r): Row => [[spaced(r.quantity.name), r.quantity.meaning], resultText(r)]);
         if (sums.length) rows.push({ group: 'What follows' }, ...sums);
         for (const key of ['tariff', 'life', 'hours-per-year', 'bought-gas'] as const) {
             const given = budget?.given(key);

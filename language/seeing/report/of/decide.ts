@@ -1,14 +1,14 @@
 /** What somebody needs who says yes or no: what it does, costs and holds, what speaks against it here, and what could be done instead. */
 import type { Result, Workings } from '../../../quantities/workings.js';
 import { quantityOf } from '../../../quantities/index.js';
-import { unitOfResult } from '../../../reference/values.js';
+import { resultText, unitOfResult } from '../../../reference/values.js';
 import { duration, show } from '../../../units/format.js';
 import { LOWER_HEATING_VALUE } from '../../../physics/constants.js';
 import { gasVolume } from '../../../physics/gas-volume.js';
 import { MOLES_PER_NORMAL_CUBIC_METRE } from '../../../quantities/of/energy.js';
 import { ROOM } from '../../../quantities/surroundings.js';
 import { amountOf, plus, shown, times, type Amount } from '../amount.js';
-import { defineSection, heading, list, table, told, words, type Asked } from '../define.js';
+import { defineSection, heading, list, table, words, type Asked } from '../define.js';
 import { BLANK, type Block, type Cell, type Row } from '../page.js';
 import { asHeat, asImpact, HEAT_SOURCE, IMPACT_SOURCE } from '../plain-words.js';
 
@@ -107,7 +107,7 @@ function figures(a: Asked): Block[] {
     };
     row(['Hydrogen made in an hour', 'NL: a litre of dry gas at 0 °C and 101.325 kPa'], w => {
         const r = first(w, 'stack', 'hydrogen-rate');
-        return r && told(r);
+        return r && resultText(r);
     });
     row('Hydrogen made in a day', w => {
         const made = madeInDay(w);
@@ -123,11 +123,11 @@ function figures(a: Asked): Block[] {
     });
     row(['Cost of a normal litre', 'electricity, and the parts over their life'], w => {
         const r = first(w, 'budget', 'gas-cost');
-        return r && [`${shown(times(amountOf(r), 1e-3), '')} ${unitOfResult(r).split('/')[0]}`, `a thousand of them: ${told(r)}`];
+        return r && [`${shown(times(amountOf(r), 1e-3), '')} ${unitOfResult(r).split('/')[0]}`, `a thousand of them: ${resultText(r)}`];
     });
     row('Price of all parts', w => {
         const r = first(w, 'budget', 'parts-total');
-        return r && r.value > 0 ? told(r) : undefined;
+        return r && r.value > 0 ? resultText(r) : undefined;
     });
     row(['Gas held when full', 'bags, bells and cylinders together'], w => {
         const gas = heldGas(w);
@@ -237,7 +237,7 @@ function ofMoney(a: Asked): string[] {
     const items: string[] = [];
     const cost = a.quantity('budget', 'gas-cost');
     const [budget] = a.workings.partsOf('budget');
-    if (cost && (budget?.maybe('bought-gas') ?? NaN) < cost.value) items.push(`Bought gas costs less: ${budget!.given('bought-gas').entry?.value?.text ?? ''} against ${told(cost)}.`);
+    if (cost && (budget?.maybe('bought-gas') ?? NaN) < cost.value) items.push(`Bought gas costs less: ${budget!.given('bought-gas').entry?.value?.text ?? ''} against ${resultText(cost)}.`);
     const wanted = wantedOf(a);
     const made = madeInDay(a.workings);
     if (made && wanted > made.value * ALIKE) items.push(`It makes ${show(made.value, 'NL')} in a day of the hours that it runs; ${show(wanted, 'NL')} are wanted.`);
@@ -261,7 +261,7 @@ function instead(a: Asked): Block[] {
     const volume = (budget?.maybe('hours-per-year') ?? NaN) * (a.quantity('stack', 'hydrogen-rate')?.value ?? NaN) / MOLES_PER_NORMAL_CUBIC_METRE;
     const rows: Row[] = [
         [['Hydrogen in a rented cylinder, a m3', 'price of a fill over its contents, rent and delivery of a year included'], budget?.given('bought-gas').entry?.value?.text ?? BLANK],
-        ['Made with this rig, a m3', cost ? told(cost) : BLANK],
+        ['Made with this rig, a m3', cost ? resultText(cost) : BLANK],
         [['Used in a year', Number.isFinite(volume) ? '' : 'hours of running in a year are not said'], Number.isFinite(volume) ? show(volume, 'm3') : BLANK],
         [['Rent of a cylinder for a year, and deposit', 'ask a dealer'], BLANK],
         [['Delivery, or the way there and back', 'may a full cylinder be carried in your car, and how?'], BLANK],
