@@ -28,7 +28,7 @@ export interface LastCommit<U> {
     /** Text of a file; undefined where the commit has none of that name. */
     text(uri: U): Promise<string | undefined>;
 }
-/** How long the git extension may look for its repositories, ms. */
+/** How long the git extension may look for its repositories, ms. Own choice. */
 const PATIENCE = 5000;
 
 /**

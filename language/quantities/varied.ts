@@ -9,7 +9,7 @@ const acrossReadings = new WeakMap<object, Map<string, Memory>>();
 /** The names in 'winter, spring'. */
 export const namesOf = (text: string): string[] => text.split(',').map(n => n.trim()).filter(Boolean);
 
-/** @param names  variants, later ones winning; those that do not exist are left out, they are told at their line */
+/** A rig in variants. @param names  variants, later ones winning; those that do not exist are left out, they are told at their line */
 export function workingsIn(workings: Workings, names: readonly string[]): Workings {
     const key = names.join();
     let varied = ofReading.get(workings);

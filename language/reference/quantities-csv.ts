@@ -6,6 +6,7 @@ import { quantityRows } from './quantities.js';
 const FIGURES = 6;
 const orNothing = (x: number | null) => (x === null ? undefined : Number(x.toPrecision(FIGURES)));
 
+/** A row for each number: value and bounds in its unit, SI beside, where it comes from. Empty where it is not known. Six figures. */
 export function quantitiesCsv(workings: Workings): string {
     return csvOf([
         ['part', 'quantity', 'value', 'unit', 'low', 'high', 'SI value', 'status', 'source'],

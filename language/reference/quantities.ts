@@ -55,6 +55,7 @@ export function resultsOf(workings: Workings): Result[] {
     }
     return results;
 }
+/** A number that is worked out, in the unit in which it is shown; null for what is not known. */
 export function rowOf(result: Result): QuantityRow {
     const text = unitOfResult(result);
     const unit = text ? unitOf(text) : undefined;

@@ -14,6 +14,7 @@ export interface Placed {
 }
 const holds = (outer: Span, inner: Span) => outer.file === inner.file && outer.start <= inner.start && inner.start <= outer.end;
 
+/** All findings, each with the part and the line that it is about, which tell it from others. */
 export function placed({ rig, findings }: Analysis): Placed[] {
     const parts = [...rig.parts.values()];
     const values = parts.flatMap(p => [...p.entries.values()].map(e => ({ name: p.name, span: { ...e.keySpan, end: e.span.end } })));
@@ -44,6 +45,7 @@ export const gravity = { error: 2, warning: 1, hint: 0 } as const;
 /** The gravest first; else as in the text. */
 export const gravestFirst = (a: Placed, b: Placed): number => gravity[b.finding.severity] - gravity[a.finding.severity];
 
+/** Which findings came, which went, and which are there as before with other words or another weight. */
 export function findingsOf(before: Analysis, after: Analysis): Told {
     const [was, is] = [byKey(placed(before)), byKey(placed(after))];
     const come: Placed[] = [];

@@ -10,6 +10,7 @@ const orNull = (x: number) => (Number.isFinite(x) ? Number(x.toPrecision(FIGURES
 const findingJson = (p: Placed) => ({ rule: p.finding.rule, severity: p.finding.severity, part: p.part ?? null, line: p.line, message: p.finding.message });
 const movedJson = (m: Moved) => ({ name: m.name, before: m.before, after: m.after, share: orNull(m.share), within: m.within, twins: m.twins });
 
+/** A comparison for programs. @param names  of both, as the reader knows them */
 export function comparisonJson(c: Comparison, names: readonly [before: string, after: string]): object {
     return {
         before: { name: names[0], title: c.before }, after: { name: names[1], title: c.after }, added: c.added, removed: c.removed,
@@ -21,6 +22,7 @@ export function comparisonJson(c: Comparison, names: readonly [before: string, a
         again: c.again.map(a => ({ what: a.what, stale: a.stale })),
     };
 }
+/** Variants side by side for programs: of each number a value for each column, null where it is not known. */
 export function sideBySideJson(s: SideBySide): object {
     const number = (r: Result | undefined) => {
         if (!r) return null;

@@ -13,6 +13,7 @@ const many = (n: number, one: string, more = `${one}s`) => `${n === 0 ? 'no' : n
 export const firstSentence = (text: string): string => (/^(?:The same|That )/.test(text) ? '' : /^.*?\.(?=\s|$)/.exec(text)?.[0] ?? text);
 /** 'stack, line 40'. */
 const where = (p: Placed) => `${p.part ? `${p.part}, ` : ''}line ${p.line}`;
+/** A finding with its place and rule. */
 export const findingCell = (p: Placed): Cell => [`${p.finding.severity}: ${p.finding.message}`, `${where(p)} (${p.finding.rule})`];
 /** '1 error, 2 warnings and 3 hints'. */
 export function counted(all: readonly Placed[]): string {
@@ -26,6 +27,7 @@ export function counted(all: readonly Placed[]): string {
 export function newErrors({ findings }: Comparison): number {
     return findings.come.filter(p => p.finding.severity === 'error').length + findings.other.filter(o => o.after.finding.severity === 'error' && o.before.finding.severity !== 'error').length;
 }
+/** Whether nothing differs that counts. */
 export function isNothing(c: Comparison): boolean {
     return !c.added.length && !c.removed.length && !c.changed.length && !c.moved.length && !c.appeared.length && !c.vanished.length && !c.findings.come.length && !c.findings.gone.length && !c.findings.other.length;
 }
@@ -74,6 +76,7 @@ function changedBlocks(c: Comparison): Block[] {
         ...(c.changed.length || c.added.length || c.removed.length ? [] : [words('Nothing that the rig is made of: words and notes at most.')]),
     ];
 }
+/** A number with those that moved alike: 'h2-column.level, also o2-column.level'. */
 export const twinned = (m: Pick<Moved, 'name' | 'twins'>): string => (m.twins.length ? `${m.name}, also ${m.twins.join(', ')}` : m.name);
 function movedBlocks(c: Comparison): Block[] {
     const short = new Set(c.headlines.map(h => h.name));

@@ -7,6 +7,7 @@ import type { Graph, Line, Node } from './graph.js';
 /** Fewer like ones than this are drawn each by itself. */
 const LEAST = 3;
 
+/** The same graph with like parts drawn as one, as far as three or more are alike. */
 export function fold(graph: Graph): Graph {
     let folded = graph;
     for (let round = 0; round < 8; round++) {

@@ -19,6 +19,7 @@ export interface RungSheet {
     /** Where a mark at a driven part goes. */
     readonly spots: ReadonlyMap<string, { readonly x: number; readonly y: number }>;
 }
+/** @param width  px */
 export function rungSheet(rungs: readonly Rung[], width: number, palette: Palette): RungSheet {
     const spots = new Map<string, { x: number; y: number }>();
     const markup = laid(rungs, width).map(({ rung, x, y, own }) => draw(rung, x, y, own, palette, spots));

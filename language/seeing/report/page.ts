@@ -76,6 +76,7 @@ figure svg { max-height: 200mm; } section.wide figure { margin: 0; } section.wid
 /** Digest of {@link STYLE} in the page's policy: no other style, and nothing else at all, is let in. `test/seeing/report.test.ts` tells the right one. */
 const STYLE_DIGEST = 'sha256-hytHe8J81YzTtVjUBrLiFHFQ+HUf9fm+elNjeohC7Ro=';
 
+/** One file of HTML that asks for nothing else: no script, no address, its own style only. @param size  of the paper it is printed on */
 export function asHtml({ title, subtitle, sections, caution }: Report, size: PageSize = 'any'): string {
     const body = together(
         el('header', {}, el('h1', {}, title), subtitle.map(s => el('p', { class: 'soft' }, s))),
@@ -126,6 +127,7 @@ const inOne = (c: Cell) => (typeof c === 'string' ? c : c.filter(Boolean).reduce
 const cell = (c: Cell) => plain(inOne(c));
 const line = (cells: readonly string[]) => `| ${cells.join(' | ')} |`;
 
+/** For a review comment or a file; pictures are told in words. Names of any characters mean nothing to Markdown in it. */
 export function asMarkdown({ title, subtitle, sections, caution }: Report): string {
     const out = [`# ${plain(title)}`, '', ...subtitle.flatMap(s => [plain(s), ''])];
     for (const s of sections) {

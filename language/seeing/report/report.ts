@@ -8,6 +8,10 @@ import { everySection } from './sections.generated.js';
 
 const allSections = [...everySection].sort((a, b) => a.order - b.order);
 
+/**
+ * The report of a rig as sections; each tells what is known and says what is not. Never throws for any rig.
+ * @returns data that `page.ts` writes as HTML, Markdown or text
+ */
 export function reportOf(analysis: Analysis, options: ReportOptions = {}): Report {
     const { workings, rig } = analysis;
     return workings.unnoted(() => {

@@ -6,6 +6,7 @@ const device = /^(?:con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]|conin\$|conout
 const forbidden = /[\u0000-\u001f\u007f-\u009f<>:"|?*\\\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/u;
 /** Half of a character. */
 const half = /\p{Surrogate}/u;
+// Characters, and steps: what common file systems still take with a folder before it (Windows: 260 for all of a path, from memory). Own choice within that.
 const LONGEST = 240;
 const LONGEST_STEP = 120;
 const DEEPEST = 12;

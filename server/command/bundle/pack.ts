@@ -85,6 +85,7 @@ export function pack(analysis: Analysis, report: string, today: string): Packed 
     for (const { name, content } of all) files[name] = [content, { mtime }];
     return { bytes: zipSync(files, { level: 9 }), manifest, left };
 }
+/** In hexadecimal. */
 export const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
 
 /** Way from one file of the bundle to another one, for a `use` line. */

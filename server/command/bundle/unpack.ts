@@ -7,7 +7,7 @@ import { createHash } from 'node:crypto';
 import { MANIFEST, manifestOf, type Manifest } from './manifest.js';
 import { keyOf, trouble } from './names.js';
 
-/** Bytes, and files. */
+/** Bytes, and files. Own choice: many times what a rig with a year of logs takes, and far less than a small machine holds. */
 export const limits = { archive: 128e6, each: 32e6, all: 128e6, manifest: 1e6, files: 500 } as const;
 
 /** Why an archive is not opened. */
@@ -35,6 +35,10 @@ const [STORED, DEFLATED] = [0, 8];
 const [TYPE, REGULAR, FOLDER] = [0o170000, 0o100000, 0o040000];
 const damaged = (what: string) => new BadBundle(`It is damaged: ${what}.`);
 
+/**
+ * All of an archive, looked at before anything of it is handed out.
+ * @throws BadBundle where something is wrong with it, in a sentence for whoever has it
+ */
 export function unpack(archive: Uint8Array): Unpacked {
     if (archive.length > limits.archive) throw new BadBundle(`It is larger than ${limits.archive / 1e6} MB.`);
     const b = Buffer.from(archive.buffer, archive.byteOffset, archive.length);

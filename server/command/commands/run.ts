@@ -66,6 +66,11 @@ const run: Command = {
 };
 export default run;
 
+/**
+ * The run that is asked for: of a failure, of a scenario, or of the usual day.
+ * @param lasts  s; that of the scenario, or a day
+ * @throws CannotDo where a name stands for nothing
+ */
 export function follow(asWritten: Workings, lasts: number | undefined, scenario: unknown, fault: unknown, variants: readonly string[] = []): RunResult {
     const workings = variants.length ? workingsIn(asWritten, variants) : asWritten;
     if (typeof fault === 'string') {

@@ -34,6 +34,7 @@ export function broken(name: string): string[] {
     }
     return lines.length > 3 ? [...lines.slice(0, 2), `${lines[2].slice(0, LONGEST - 1)}…`] : lines;
 }
+/** Room of a part around the middle of its symbol, px. @param ports  those that lines use */
 export function boxOf(node: Node, ports: Iterable<Port> = node.ports.values()): Box {
     const { half, up, down } = node.symbol;
     let [below, above] = [false, -Infinity];

@@ -14,6 +14,7 @@ export interface Columns {
 const leading = ['current', 'hydrogen', 'oxygen'];
 const buffers = new Set(['bag', 'gasometer']);
 
+/** A column for each part, from 0. Always ends: lines that close a circle lead back. */
 export function columnsOf(graph: Graph): Columns {
     const { nodes, lines } = graph;
     const n = nodes.length;

@@ -33,6 +33,7 @@ const [BESIDE, ABOVE] = [13, 8];
 /** Least room between columns, between rows. */
 const [APART, BELOW] = [26, 16];
 
+/** Places in px, from the upper left corner of the flow. It hangs on names, kinds and joints alone. */
 export function layOut(graph: Graph): Layout {
     const columns = columnsOf(graph);
     const { row, count, straight } = rowsOf(graph, columns);

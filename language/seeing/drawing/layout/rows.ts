@@ -17,6 +17,7 @@ interface Run {
     readonly rank: number;
 }
 
+/** A row for each part, from 0. */
 export function rowsOf(graph: Graph, { column, band, forward }: Columns): Rows {
     const { nodes, lines } = graph;
     const straight = new Set<Line>();

@@ -45,6 +45,7 @@ export interface Tracks {
     readonly upright: ReadonlyMap<number, number>;
 }
 
+/** @returns the stretches of each way with their tracks, and how many tracks each channel needs */
 export function tracksOf(ways: readonly Way[]): Tracks {
     const stretches = new Map(ways.map(w => [w, stretchesOf(w)]));
     const pieces = piecesOf(ways, stretches);

@@ -7,12 +7,12 @@ import { LOWER_HEATING_VALUE } from '../../../physics/constants.js';
 import { gasVolume } from '../../../physics/gas-volume.js';
 import { MOLES_PER_NORMAL_CUBIC_METRE } from '../../../quantities/of/energy.js';
 import { ROOM } from '../../../quantities/surroundings.js';
+import { DAY } from '../../../run/scenario.js';
 import { amountOf, plus, shown, times, type Amount } from '../amount.js';
 import { defineSection, heading, list, table, words, type Asked } from '../define.js';
 import { BLANK, type Block, type Cell, type Row } from '../page.js';
 import { asHeat, asImpact, HEAT_SOURCE, IMPACT_SOURCE } from '../plain-words.js';
 
-const DAY = 86400;
 const MOST_AGAINST = 10;
 /** Of two equal numbers one may be larger in its last figure. */
 const ALIKE = 1.0001;
@@ -267,6 +267,7 @@ function instead(a: Asked): Block[] {
         [['Delivery, or the way there and back', 'may a full cylinder be carried in your car, and how?'], BLANK],
         [['Regulator, hose and flashback arrestor for it', 'ask for those listed for hydrogen'], BLANK],
         [['Where it may stand', 'ask landlord, insurer and fire service: the same questions as for this rig'], BLANK],
+        // (M_air - M_He) / (M_air - M_H2) = (28.96 - 4.00) / (28.96 - 2.02), molar masses of IUPAC.
         ...(sort === 'balloon' ? [[['Helium for the same balloons', 'it does not burn, and lifts 7 % less; ask for price, rent and deposit'], BLANK] as const] : []),
     ];
     const e = energyPerVolume(a.workings);

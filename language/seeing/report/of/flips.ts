@@ -9,7 +9,7 @@ import { defineSection, list, words, type Asked } from '../define.js';
 import type { Cell } from '../page.js';
 
 const OFF = 0.3;
-/** Values tried at most, and ms in which a next one is begun. */
+/** Values tried at most, and ms in which a next one is begun. Own choice: a reader waits for a page. */
 const MOST = 40;
 const TIME = 600;
 
