@@ -6,7 +6,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { analyseText } from '../../language/index.js';
 import { resultText } from '../../language/reference/values.js';
-import { compare, numbersOf } from '../../language/seeing/compare/compare.js';
+import { compare, headlinesOf, numbersOf } from '../../language/seeing/compare/compare.js';
 import { comparisonReport, newErrors } from '../../language/seeing/compare/page.js';
 import { sideBySide, sideBySideReport } from '../../language/seeing/compare/side-by-side.js';
 import { asHtml, asMarkdown } from '../../language/seeing/report/page.js';
@@ -251,5 +251,13 @@ describe('rigwright compare', () => {
         } finally {
             rmSync(folder, { recursive: true, force: true });
         }
+    });
+});
+
+describe('the numbers by which a rig is known', () => {
+    it('hold no sum of prices where nothing has one', () => {
+        const named = (more: string) => headlinesOf([numbersOf(analyseText(`${storing}${more}`, today))]).filter(n => n.startsWith('budget.'));
+        expect(named('')).not.toContain('budget.parts-total');
+        expect(named('gauge dial { on: cylinder   price: 12 EUR }\n')).toContain('budget.parts-total');
     });
 });

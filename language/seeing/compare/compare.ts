@@ -72,10 +72,10 @@ const nameOf = (r: Result) => `${r.part.name}.${r.quantity.name}`;
 export function numbersOf(a: Analysis): Map<string, Result> {
     return new Map(resultsOf(a.workings).filter(r => r.value === r.value).map(r => [nameOf(r), r]));
 }
-/** Names of the numbers by which rigs are known. */
+/** Names of the numbers by which rigs are known; a sum of prices where nothing has one is none. */
 export function headlinesOf(numbers: readonly ReadonlyMap<string, Result>[]): string[] {
     return known.flatMap(([kind, quantity]) => {
-        for (const n of numbers) for (const [name, r] of n) if (r.part.kindWord === kind && r.quantity.name === quantity) return [name];
+        for (const n of numbers) for (const [name, r] of n) if (r.part.kindWord === kind && r.quantity.name === quantity && r.value !== 0) return [name];
         return [];
     });
 }
