@@ -2,13 +2,14 @@
 import type * as vscode from 'vscode';
 import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { activateRigwright } from './client.js';
+import options from './server-process.json' with { type: 'json' };
 
 let client: Awaited<ReturnType<typeof activateRigwright>> | undefined;
 
 /** Called by the editor when the first rig is opened. */
 export async function activate(context: vscode.ExtensionContext): Promise<void> {
-    // Room for what one analysis makes: it then dies young, and a long rig takes half the memory and less time.
-    const options = { execArgv: ['--max-semi-space-size=16'] };
+    // Room for what one analysis makes: it then dies young, and a long rig takes half the memory and less time. One thread beside
+    // the server's own, and one store of memory for both: more do not make it faster and take 20 MB.
     const server = { module: context.asAbsolutePath('out/stdio.cjs'), transport: TransportKind.stdio, options };
     client = await activateRigwright(context, {
         kind: 'desktop',

@@ -1,6 +1,7 @@
 #!/usr/bin/env node
 /** The command line: finds the command, reads its options, runs it. */
 import '../../language/grammar/polyfill.js';
+import '../engine-settings.js';
 import { run } from './run.js';
 
 /** The day where the machine stands. */

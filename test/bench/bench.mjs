@@ -9,7 +9,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { keepResults } from './keep-results.mjs';
-import { rigOf } from './rigs.mjs';
+import { exampleText, rigOf } from './rigs.mjs';
 
 const root = path.resolve(import.meta.dirname, '../..');
 const quick = process.argv.includes('--quick');
@@ -163,26 +163,38 @@ async function measure({ name, command, args, env, language, uri, text, pull }) 
         await done;
         await edit({ start: at, end: { ...at, character: at.character + 1 } }, '');
     }
+    // A burst beside one key at the same place, after the same pause.
     const bursts = [];
-    for (let b = 0; b < (quick ? 3 : 8); b++) {
+    const keys = [];
+    for (let b = 0; b < (quick ? 4 : 16); b++) {
         const at = spot();
-        let done;
-        for (let i = 0; i < 20; i++) {
+        const press = i => {
             const p = { ...at, character: at.character + i };
-            done = edit({ start: p, end: p }, 'k');
+            const done = edit({ start: p, end: p }, 'k');
             done.catch(() => {});
-            if (i < 19) await sleep(30);
+            return done;
+        };
+        const clear = n => edit({ start: at, end: { ...at, character: at.character + n } }, '');
+        const timed = async (list, done) => {
+            const t = performance.now();
+            await done;
+            list.push(performance.now() - t);
+        };
+        await sleep(30);
+        await timed(keys, press(0));
+        await clear(1);
+        for (let i = 0; i < 19; i++) {
+            press(i);
+            await sleep(30);
         }
-        const t = performance.now();
-        await done;
-        bursts.push(performance.now() - t);
-        await edit({ start: at, end: { ...at, character: at.character + 20 } }, '');
+        await timed(bursts, press(19));
+        await clear(20);
     }
     const peak = c.peak();
     await c.stop();
     return {
         name, lines: lines.length, startMs: round(first), editP50: round(quantile(walls, 0.5)), editP95: round(quantile(walls, 0.95)), cpuPerEdit: round(perEdit),
-        hoverAfterEditP95: round(quantile(hovers, 0.95)), burstP50: round(quantile(bursts, 0.5)), peakMB: Math.round(peak),
+        hoverAfterEditP95: round(quantile(hovers, 0.95)), keyAfterPauseP50: round(quantile(keys, 0.5)), burstP50: round(quantile(bursts, 0.5)), peakMB: Math.round(peak),
     };
 }
 
@@ -210,16 +222,6 @@ function ensureTools() {
 }
 
 const results = [];
-const add = async spec => {
-    try {
-        const r = await measure(spec);
-        results.push(r);
-        console.log(JSON.stringify(r));
-    } catch (e) {
-        console.log(`${spec.name}: ${e.message}`);
-    }
-};
-
 const bundle = path.join(cache, 'engine.mjs');
 mkdirSync(cache, { recursive: true });
 const { build } = await import('esbuild');
@@ -276,21 +278,37 @@ for (const lines of [60, 200, 2000]) {
     engine.push(row);
     console.log(JSON.stringify(row));
 }
-for (const lines of [60, 200, 2000]) {
+// Rigs made for the bench, dense and with faults in them; and two of the examples, as a maker writes.
+const texts = [...[60, 200, 2000].map(lines => ({ text: rigOf(lines), of: 'made' })), ...['potters-burner.rig', 'jeweller-torch-store.rig'].map(name => ({ text: exampleText(name), of: name }))];
+const { execArgv, env } = JSON.parse(readFileSync(path.join(root, 'extension/server-process.json'), 'utf8'));
+const ratios = [];
+for (const { text, of } of texts) {
+    const lines = text.split('\n').length;
+    const cpu = {};
+    const add = async (key, spec) => {
+        try {
+            const { name, ...r } = await measure(spec);
+            cpu[key] = r.cpuPerEdit;
+            results.push({ name, of, ...r });
+            console.log(JSON.stringify(results.at(-1)));
+        } catch (e) {
+            console.log(`${spec.name}: ${e.message}`);
+        }
+    };
     // Started as the desktop client starts it.
-    if (wanted('ours')) await add({ name: 'rigwright', command: process.execPath, args: ['--max-semi-space-size=16', path.join(root, 'server/out/stdio.cjs'), '--stdio'], language: 'rig', uri: 'file:///bench/a.rig', text: rigOf(lines) });
+    if (wanted('ours')) await add('ours', { name: 'rigwright', command: process.execPath, args: [...execArgv, path.join(root, 'server/out/stdio.cjs'), '--stdio'], env, language: 'rig', uri: 'file:///bench/a.rig', text });
     if (wanted('ts')) {
         ensureTools();
-        await add({ name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });
+        await add('ts', { name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });
     }
     if (wanted('langium')) {
         const bare = path.join(cache, 'bare.mjs');
         await build({ entryPoints: [path.join(import.meta.dirname, 'bare-langium.mjs')], bundle: true, platform: 'node', format: 'esm', outfile: bare, logLevel: 'warning', inject: [path.join(root, 'language/grammar/polyfill.mjs')], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
-        await add({ name: 'bare langium', command: process.execPath, args: [bare, '--stdio'], language: 'bare', uri: 'file:///bench/a.bare', text: bareText(lines) });
+        await add('sparse', { name: 'bare langium, short lines', command: process.execPath, args: [bare, '--stdio'], language: 'bare', uri: 'file:///bench/a.bare', text: bareText(lines) });
+        await add('same', { name: 'bare langium, the same text', command: process.execPath, args: [bare, '--stdio', '--rig'], language: 'bare', uri: 'file:///bench/a.bare', text });
     }
+    ratios.push({ of, lines, toNativeTypeScript: round(cpu.ours / cpu.ts), toBareLangiumOnShortLines: round(cpu.ours / cpu.sparse), toBareLangiumOnTheSameText: round(cpu.ours / cpu.same) });
 }
-const cpuOf = (name, lines) => results.filter(r => r.name === name).sort((a, b) => Math.abs(a.lines - lines) - Math.abs(b.lines - lines))[0]?.cpuPerEdit;
-const ratios = [60, 200, 2000].map(lines => ({ lines, toNativeTypeScript: round(cpuOf('rigwright', lines) / cpuOf('typescript 7 native', lines)), toBareLangium: round(cpuOf('rigwright', lines) / cpuOf('bare langium', lines)) }));
 console.table(results);
 console.table(ratios);
 if (!only) keepResults({ on: new Date().toISOString().slice(0, 10), node: process.version, cores: os.cpus().length, edits: EDITS, engine, protocol: results, cpuRatios: ratios });

@@ -1,4 +1,5 @@
-// Rig texts of a wanted size for benchmarks and endurance runs: one real rig, made longer by real parts.
+// Rig texts of a wanted size for benchmarks: one rig as it stands halfway, with a dozen findings, made longer by real parts at the
+// density of the examples, some nine lines to a part.
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 
@@ -11,7 +12,7 @@ export function rigOf(lines) {
     const base = complete(lines >= 1000 ? 100 : 12);
     const out = [base];
     let n = base.split('\n').length;
-    for (let k = 1; n < lines; k++) {
+    for (let k = 1; n + 25 < lines; k++) {
         const block = lineOf(k);
         out.push(block);
         n += block.split('\n').length;
@@ -53,7 +54,7 @@ stack {
   wetted:           90 x 110 mm
   gap:              2 mm each side
   plate:            nickel, 130 x 150 x 1 mm
-  port:             1 of 7 mm, 12 mm long
+  port:             1 of 4 mm, 70 mm long
 }
 
 column h2-column { bore: 70 mm   height: 380 mm   level: 230 mm   sight: yes }
@@ -119,29 +120,55 @@ expect budget.gas-cost < 8 EUR/m3
 `;
 }
 
-/** One more line of hoses with its own tee, switch, gauge and a reading: about 24 lines. */
+/** One more line of hoses with its own tee, valve, trip, vent and a reading: 50 lines. */
 function lineOf(k) {
     return `
 # ---- line ${k} ----
+# Branches off behind the bag, for another burner along the bench. Its hose is clipped every half metre
+# and rises all the way; the valve stands where a hand reaches it from the door.
 tee tee-${k}
+
+## Bought with the others, not yet pressed.
 tube hose-${k} {
   bore:             ${6 + (k % 5)} mm
   length:           ${(1 + (k % 7) * 0.3).toFixed(1)} m
   material:         PVC
   secured:          yes
+  slope:            3 %
   label:            "line ${k}"
 }
-valve tap-${k} { sort: hand   bore: 8 mm   rating: 10 bar }
-gauge dial-${k} { on: tee-${k}   range: 0..${2 + (k % 4)} bar   class: 2.5 }
+
+valve tap-${k} {
+  sort:             hand
+  bore:             8 mm
+  rating:           10 bar
+}
+
+# Set on the bench against the good gauge, with air.
 trip limit-${k} {
   senses:           tee-${k}.pressure
   trips:            above ${(0.5 + (k % 9) * 0.1).toFixed(1)} bar ± 0.05 bar
   resets:           by hand
   if-wire-breaks:   trips
+  range:            0..2 bar
+  enclosure:        sealed
+  distance-to-gas:  0.6 m
 }
-vent vent-${k} { place: outdoors-up   bore: 10 mm   mesh: yes }
+
+vent vent-${k} {
+  place:            outdoors-up
+  bore:             10 mm
+  mesh:             yes
+  slope:            3 %
+  height:           3 m
+}
 path hydrogen: bag -> tee-${k} -> hose-${k} -> tap-${k} -> vent-${k} -> outdoors
-reading look-${k} { date: 2026-0${1 + (k % 9)}-1${k % 10}   by: Ada   tee-${k}.pressure: ${(0.1 * (k % 5)).toFixed(1)} bar }
+
+reading look-${k} {
+  date:             2026-0${1 + (k % 9)}-1${k % 10}
+  by:               Ada
+  tee-${k}.pressure: ${(0.1 * (k % 5)).toFixed(1)} bar
+}
 expect hose-${k}.drop < 0.5 kPa
 `;
 }

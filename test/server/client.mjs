@@ -1,10 +1,14 @@
 // A language client for tests, over stdio. Every process that it starts is ended by stop(), or with this process.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
+import { readFileSync } from 'node:fs';
 import protocol from 'vscode-languageserver/node';
 import { serverBundle } from './server-bundle.mjs';
 
 const { createMessageConnection, StreamMessageReader, StreamMessageWriter } = protocol;
+/** As the desktop client starts its server. */
+const { execArgv, env } = JSON.parse(readFileSync(new URL('../../extension/server-process.json', import.meta.url), 'utf8'));
+const start = async (args, stdio) => spawn(process.execPath, [...execArgv, await serverBundle(), ...args], { stdio, env: { ...process.env, ...env } });
 const running = new Set();
 process.on('exit', () => running.forEach(child => child.kill('SIGKILL')));
 export const sleep = ms => new Promise(done => setTimeout(done, ms));
@@ -13,7 +17,7 @@ export const usual = { textDocument: { publishDiagnostics: { versionSupport: tru
 
 /** Starts a server, says hello, and gives verbs to talk to it. */
 export async function connect({ args = ['--stdio'], capabilities = usual, options, parent = process.pid, onReadFile } = {}) {
-    const child = spawn(process.execPath, [await serverBundle(), ...args], { stdio: 'pipe' });
+    const child = await start(args, 'pipe');
     running.add(child);
     let stderr = '';
     child.stderr.on('data', d => (stderr += d));
@@ -93,7 +97,7 @@ export async function connect({ args = ['--stdio'], capabilities = usual, option
 }
 /** A server that is written to in whole pieces, as a busy pipe hands them over: all messages in one. */
 export async function connectRaw() {
-    const child = spawn(process.execPath, [await serverBundle(), '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
+    const child = await start(['--stdio'], ['pipe', 'pipe', 'inherit']);
     running.add(child);
     child.on('exit', () => running.delete(child));
     const messages = [];
