@@ -16,7 +16,7 @@ import { setPointsOf } from '../../language/seeing/papers/set-points.js';
 import { templateOf, templateSheets, templateSvg } from '../../language/seeing/papers/template.js';
 import { leakTest, reliefLimits } from '../../language/seeing/papers/of/checks.js';
 import { predictions } from '../../language/seeing/papers/of/commissioning.js';
-import { pieces } from '../../language/seeing/papers/of/cut.js';
+import { pieces, rowsOf } from '../../language/seeing/papers/of/cut.js';
 import { controlLines, powerLines, tubeLines } from '../../language/seeing/papers/of/lines.js';
 import { logColumns } from '../../language/seeing/papers/of/log.js';
 import { weighed } from '../../language/seeing/papers/of/lye.js';
@@ -92,6 +92,32 @@ describe('the pack', () => {
     it('without separators the gaskets are not told', () => {
         expect(packOf(bench('stack { cells: 6   separator: none }'))!.gaskets).toBeNaN();
         expect(packOf(bench('stack { wetted: 80 x 100 mm }'))!.plates).toBeNaN();
+    });
+    it('gaskets have the outline of the plates unless they have their own, and leave room for frames where they are thinner than the gap', () => {
+        const of = (more: string) => pieces(bench(`stack { cells: 3   plate: nickel, 130 x 150 x 1 mm   wetted: 90 x 110 mm   gap: 2 mm   ${more} }\nseparator { thickness: 0.5 mm }`));
+        const find = (list: ReturnType<typeof pieces>, what: string) => list.find(p => p.what === what)!;
+        const plain = of('gasket: EPDM, 2.6 mm to 2.05 mm   end-board: PP, 25 mm');
+        expect(find(plain, 'gaskets').size).toBe('130 x 150 x 2.6 mm free');
+        expect(find(plain, 'frames').count).toBe(0);
+        expect(find(plain, 'end boards').size).toBe('____ x ____ x 25 mm');
+        const own = of('gasket: EPDM, 134 x 154 mm, 1.3 mm to 1 mm   end-board: PP, 150 x 170 mm, 25 mm');
+        expect(find(own, 'gaskets').size).toBe('134 x 154 x 1.3 mm free');
+        expect(find(own, 'frames').count).toBeNaN();
+        expect(find(own, 'end boards').size).toBe('150 x 170 x 25 mm');
+    });
+    it('holes of one height are a line, and so are heights with the same holes', () => {
+        const hole = (what: string, bore: number, x: number, y: number) => ({ what, bore, at: [x, y] as const });
+        expect(rowsOf([hole('rod', 9, 5, 5), hole('rod', 9, 95, 5), hole('lye', 9, 5, 5), hole('rod', 9, 95, 115), hole('rod', 9, 5, 115), hole('rod', 9, 5, 60)])).toEqual([
+            { what: 'rod', bore: 9, left: [5, 95], below: [5, 115] },
+            { what: 'lye', bore: 9, left: [5], below: [5] },
+            { what: 'rod', bore: 9, left: [5], below: [60] },
+        ]);
+    });
+    it('rods reach through pack, boards, washers and nuts', () => {
+        const rods = (text: string) => pieces(bench(text)).find(p => p.what === 'tie rods')!;
+        // 4 plates of 1 mm, 6 gaskets of 2 mm, 3 sheets of 0.5 mm, 2 boards of 20 mm; at each end 1.6 mm, 6.8 mm (ISO 4032, from memory) and 2.5 mm.
+        expect(rods('stack { cells: 3   plate: nickel, 130 x 150 x 1 mm   gasket: EPDM, 2.6 mm to 2 mm   end-board: PP, 20 mm   tie-rods: 8 of M8 }\nseparator { thickness: 0.5 mm }').size).toBe('M8 x at least 80 mm');
+        expect(rods('stack { cells: 3   plate: nickel, 130 x 150 x 1 mm   gasket: EPDM, 2.6 mm to 2 mm   tie-rods: 8 of M8 }\nseparator { thickness: 0.5 mm }').size).toBe('M8 x ____');
     });
     it('stands as high as plates, pressed gaskets and sheets together', () => {
         // 11 x 0.8 mm + 20 x 2.05 mm = 49.8 mm; ten sheets of 0.5 mm more.

@@ -38,6 +38,18 @@ export function packOf(b: Bench): Pack | undefined {
 export function plateThickness(b: Bench, stack: View): number {
     return b.sizes(stack, 'plate.size')?.[2] ?? b.num(stack, 'plate.thickness');
 }
+/** Width and height of the gaskets, m: as told, else as the plates, between which they lie. */
+export function outlineOf(b: Bench, stack: View): readonly [number, number] | undefined {
+    const sizes = b.sizes(stack, 'gasket.outline') ?? b.sizes(stack, 'plate.size');
+    return sizes && [sizes[0], sizes[1]];
+}
+/** A pressed gasket this near to the gap, as a share of it, fills it. */
+const FILLS = 0.25;
+/** Whether the text tells that nothing but a gasket lies between plate and separator. */
+export function gasketsAreFrames(b: Bench, stack: View): boolean {
+    const [gap, pressed] = [b.num(stack, 'gap'), b.num(stack, 'gasket.pressed')];
+    return gap > 0 && Math.abs(pressed - gap) <= FILLS * gap;
+}
 /** Width and height of a separator sheet, m: as told, or its window and clamped edge. */
 export function separatorSheet(b: Bench, stack: View): { readonly size: readonly [number, number]; readonly by: string } | undefined {
     const separator = b.the('separator');
@@ -100,3 +112,14 @@ export function thinRims(b: Bench, stack: View): string[] {
 const CLEARANCE: Readonly<Record<string, number>> = { M3: 3.4, M4: 4.5, M5: 5.5, M6: 6.6, M8: 9, M10: 11, M12: 13.5, M16: 17.5, M20: 22 };
 /** m; NaN for threads that are not in that table. */
 export const clearanceOf = (thread: string | undefined): number => (CLEARANCE[(thread ?? '').replace(/\s/g, '')] ?? NaN) / 1000;
+/** mm: height of a plain nut (ISO 4032), thickness of a washer (ISO 7089), pitch of the thread (ISO 261). All from memory. */
+const NUT: Readonly<Record<string, readonly [number, number, number]>> = { M5: [4.7, 1, 0.8], M6: [5.2, 1.6, 1], M8: [6.8, 1.6, 1.25], M10: [8.4, 2, 1.5], M12: [10.8, 2.5, 1.75], M16: [14.8, 3, 2] };
+/** Turns of thread that stand out of a nut. Common practice, no source. */
+const TURNS = 2;
+/** m; NaN unless pack, boards and thread are told. */
+export function leastRodLength(b: Bench, pack: Pack): number {
+    const nut = NUT[(b.told(pack.stack, 'tie-rods.thread') ?? '').replace(/\s/g, '')];
+    if (!nut) return NaN;
+    const [height, washer, pitch] = nut;
+    return pack.height.most + 2 * b.num(pack.stack, 'end-board.thickness') + (2 * (height + washer + TURNS * pitch)) / 1000;
+}

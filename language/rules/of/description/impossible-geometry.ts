@@ -36,6 +36,17 @@ export default defineRule({
                     });
                 }
             }
+            // A gasket or a board smaller than the window leaves a side of it open.
+            for (const [key, what] of [['gasket', 'gasket'], ['end-board', 'end board']] as const) {
+                const outline = s.said(key) ? s.sizes(`${key}.outline`) : undefined;
+                const short = window && outline ? [0, 1].find(i => tooLarge(window[i], outline[i])) : undefined;
+                if (short !== undefined) {
+                    tell({
+                        at: s.atSlot(`${key}.outline`), related: [{ span: s.at('wetted'), message: 'the window' }],
+                        message: `The ${what} is ${mm(outline![short])} ${short === 0 ? 'wide' : 'high'}, the window that it is to close ${mm(window![short])}.`,
+                    });
+                }
+            }
             const [free, pressed] = [s.maybe('gasket.free'), s.maybe('gasket.pressed')];
             if (tooLarge(pressed, free)) {
                 tell({
