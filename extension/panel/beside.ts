@@ -222,6 +222,8 @@ section.picture > label { margin-right: 1em; }
 .drawing svg { display: block; }
 .drawing text { user-select: none; }
 .drawing [data-part] { cursor: pointer; }
+.drawing .walked { fill: none; stroke: var(--vscode-focusBorder); stroke-width: 2; stroke-dasharray: 5 3; vector-effect: non-scaling-stroke; pointer-events: none; }
+.walk { min-height: 2.6em; margin: 0.3em 0 0; }
 .drawing .pointer { fill: none; stroke: var(--vscode-textLink-foreground); stroke-width: 2.4; vector-effect: non-scaling-stroke; pointer-events: none; }
 select { font: inherit; color: var(--vscode-dropdown-foreground); background: var(--vscode-dropdown-background); border: 1px solid var(--vscode-dropdown-border); margin: 1.2em 0 0.4em 0.4em; }
 </style>

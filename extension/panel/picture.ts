@@ -18,6 +18,8 @@ let frame: HTMLElement | undefined;
 /** The part under the cursor, and the one that was last brought into view. */
 let at: string | undefined;
 let seen: string | undefined;
+/** The part that the keys have come to. */
+let walked: string | undefined;
 let tell: { changed(view: PictureView): void; again(): void; toPart(name: string): void };
 
 export function begin(answers: typeof tell): void {
@@ -48,8 +50,9 @@ export function pictureOf(picture: NonNullable<Panel['picture']>): TemplateResul
     </div>
     ${there.length > 1 ? html`<fieldset class="layers"><legend>Show</legend>${there.map(l => html`
         <label><input type="checkbox" .checked=${!view.hidden.includes(l)} @change=${() => change({ hidden: view.hidden.includes(l) ? view.hidden.filter(h => h !== l) : [...view.hidden, l] })}>${layers[l]}</label>`)}</fieldset>` : nothing}
-    <div class="drawing" tabindex="0" role="region" aria-label=${`${picture.title}. Arrow keys move it, plus and minus change its size.`}
-        @click=${pointed} @keydown=${pressed} @wheel=${wheeled} @pointerdown=${grasped} @pointermove=${dragged} @pointerup=${released} @pointercancel=${released}>${unsafeHTML(picture.svg)}</div>`;
+    <div class="drawing" tabindex="0" role="region" aria-label=${`${picture.title}. Arrow keys move it, plus and minus change its size${name === 'drawing' ? ', N and P go from part to part' : ''}.`}
+        @click=${pointed} @keydown=${pressed} @wheel=${wheeled} @pointerdown=${grasped} @pointermove=${dragged} @pointerup=${released} @pointercancel=${released}>${unsafeHTML(picture.svg)}</div>
+    ${name === 'drawing' ? html`<p class="quiet walk" aria-live="polite">${walked === undefined ? 'N next part, P the one before, Enter its line.' : wordsOf(walked)}</p>` : nothing}`;
 }
 /** After each drawing of the page: what was remembered is put on the picture, which may be a new one. @param look  bring the part into view even if it was before */
 export function settle(root: HTMLElement, picture: Panel['picture'], part: string | undefined, look: boolean): void {
@@ -122,8 +125,38 @@ function pressed(e: KeyboardEvent): void {
     else if (e.key === '-') zoom(1 / STEP);
     else if (e.key === '0') sized('fit');
     else if (e.key === '1') sized('readable');
+    else if (e.key === 'n') walk(1);
+    else if (e.key === 'p') walk(-1);
+    else if (e.key === 'Enter' && walked !== undefined) tell.toPart(walked);
+    else if (e.key === 'Escape' && walked !== undefined) walkTo(undefined);
     else return;
     e.preventDefault();
+}
+
+/** Names of the parts on the sheet, each once, in the order in which they were drawn; without those that are hidden. */
+function partsOn(svg: SVGSVGElement): string[] {
+    const all = [...svg.querySelectorAll<SVGGElement>('[data-part]')].filter(g => g.checkVisibility());
+    return [...new Set(all.map(g => g.dataset.part!))];
+}
+/** To the next or the last part; from the one under the cursor where none was come to yet. */
+function walk(by: 1 | -1): void {
+    const names = shown ? partsOn(shown.svg) : [];
+    if (!names.length) return;
+    const from = names.indexOf(walked ?? at ?? '');
+    walkTo(from < 0 ? names[by > 0 ? 0 : names.length - 1] : names[(from + by + names.length) % names.length]);
+}
+function walkTo(name: string | undefined): void {
+    walked = name;
+    tell.again();
+    const place = shown && name !== undefined ? placeOf(shown.svg, name) : undefined;
+    if (place) intoView(place, false);
+}
+/** What stands at a part, for eyes and for whoever has it read aloud. */
+function wordsOf(name: string): string {
+    const texts = shown ? [...shown.svg.querySelectorAll<SVGGElement>('[data-part]')].filter(g => g.dataset.part === name).flatMap(g => [...g.querySelectorAll('text')]) : [];
+    // A long name is broken over two lines.
+    const words = [...new Set(texts.map(t => t.textContent?.trim() ?? ''))].filter(t => t && !name.includes(t));
+    return `${[name, ...words].join(', ')}. Enter goes to its line.`;
 }
 function wheeled(e: WheelEvent): void {
     // Without the key it scrolls, as everything does.
@@ -169,21 +202,26 @@ function placeOf(svg: SVGSVGElement, name: string): SVGGraphicsElement | undefin
     if (symbol) return symbol.querySelector<SVGGraphicsElement>('g') ?? symbol;
     return all.find(g => g.dataset.mount && g.dataset.mount !== 'contact') ?? all.find(g => g.classList.contains('rung'))?.querySelector<SVGGElement>('.coil') ?? all[0];
 }
-/** Corners around the part under the cursor, closer below, where its name stands. */
+/** Corners around the part under the cursor, closer below, where its name stands; a frame around the one that the keys have come to. */
 function marked(svg: SVGSVGElement): SVGGraphicsElement | undefined {
-    for (const old of svg.querySelectorAll('.pointer')) old.remove();
-    const place = at === undefined ? undefined : placeOf(svg, at);
-    const box = place?.getBBox();
-    if (!place || !box?.width) return undefined;
-    // As large on the screen where the picture is small.
-    const px = 1 / Math.min(1, shown?.scale || 1);
-    const [off, arm] = [6 * px, 8 * px];
-    const [x1, y1, x2, y2] = [box.x - off, box.y - off, box.x + box.width + off, box.y + box.height + off / 2];
-    const corners = document.createElementNS('http://www.w3.org/2000/svg', 'path');
-    corners.setAttribute('class', 'pointer');
-    corners.setAttribute('d', `M${x1} ${y1 + arm}V${y1}H${x1 + arm}M${x2 - arm} ${y1}H${x2}V${y1 + arm}M${x2} ${y2 - arm}V${y2}H${x2 - arm}M${x1 + arm} ${y2}H${x1}V${y2 - arm}`);
-    place.append(corners);
-    return place;
+    for (const old of svg.querySelectorAll('.pointer, .walked')) old.remove();
+    const mark = (name: string | undefined, kind: string, path: (x1: number, y1: number, x2: number, y2: number, arm: number) => string) => {
+        const place = name === undefined ? undefined : placeOf(svg, name);
+        const box = place?.getBBox();
+        if (!place || !box?.width) return undefined;
+        // As large on the screen where the picture is small.
+        const px = 1 / Math.min(1, shown?.scale || 1);
+        const line = document.createElementNS('http://www.w3.org/2000/svg', 'path');
+        line.setAttribute('class', kind);
+        line.setAttribute('d', path(box.x - 6 * px, box.y - 6 * px, box.x + box.width + 6 * px, box.y + box.height + 3 * px, 8 * px));
+        return { place, line };
+    };
+    const found = [
+        mark(at, 'pointer', (x1, y1, x2, y2, arm) => `M${x1} ${y1 + arm}V${y1}H${x1 + arm}M${x2 - arm} ${y1}H${x2}V${y1 + arm}M${x2} ${y2 - arm}V${y2}H${x2 - arm}M${x1 + arm} ${y2}H${x1}V${y2 - arm}`),
+        mark(walked, 'walked', (x1, y1, x2, y2) => `M${x1} ${y1}H${x2}V${y2}H${x1}Z`),
+    ];
+    for (const f of found) f?.place.append(f.line);
+    return found[0]?.place;
 }
 /** Where the symbols stand on a sheet. */
 function placesOn(svg: SVGSVGElement): Map<string, readonly [number, number]> {
@@ -216,7 +254,9 @@ function steadied(before: SVGSVGElement, after: SVGSVGElement): void {
 /** Nothing moves if it is in view. */
 function intoView(place: SVGGraphicsElement, atOnce: boolean): void {
     if (!frame) return;
+    // It may be on its way to another part still: that ends here.
+    frame.scrollTo({ left: frame.scrollLeft, top: frame.scrollTop, behavior: 'instant' });
     const [part, box] = [place.getBoundingClientRect(), frame.getBoundingClientRect()];
     if (part.left >= box.left + AROUND && part.right <= box.right - AROUND && part.top >= box.top + AROUND && part.bottom <= box.bottom - AROUND) return;
-    frame.scrollBy({ left: part.left + part.width / 2 - box.left - box.width / 2, top: part.top + part.height / 2 - box.top - box.height / 2, behavior: atOnce ? 'auto' : gently() });
+    frame.scrollTo({ left: frame.scrollLeft + part.left + part.width / 2 - box.left - box.width / 2, top: frame.scrollTop + part.top + part.height / 2 - box.top - box.height / 2, behavior: atOnce ? 'auto' : gently() });
 }

@@ -386,7 +386,7 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         await w.caret(limit + 1, 1);
         await w.page.waitForTimeout(300);
         expect(await w.text()).toContain(turned);
-        for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
+        for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['high-contrast-light', 'Light High Contrast', 'hc-light'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
             await w.theme(label, marker);
             await shot(`panel-${name}`);
         }
@@ -528,7 +528,35 @@ if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
         expect(await rung.evaluate(p => p.closest('[data-part]')!.getAttribute('data-part'))).toBe('main');
         await w.page.waitForTimeout(600);
         await shot('drawing-rung');
-        for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
+        // From part to part by keys, told in words, with the focus where it is; and to the line.
+        await again.locator('.drawing').focus();
+        await w.key('Escape');
+        const walk = again.locator('.walk');
+        const walked = again.locator('.drawing .walked');
+        const walkedPart = () => walked.evaluate(p => p.closest('[data-part]')!.getAttribute('data-part'));
+        expect(await walk.innerText()).toBe('N next part, P the one before, Enter its line.');
+        await w.key('n');
+        await walked.waitFor();
+        const first = await walkedPart();
+        expect(await walk.innerText()).toMatch(new RegExp(`^${first}\\b.*Enter goes to its line\\.$`));
+        await w.key('n');
+        await expect.poll(walkedPart).not.toBe(first);
+        await w.key('p');
+        await expect.poll(walkedPart).toBe(first);
+        await w.page.waitForTimeout(600);
+        expect(await walked.evaluate(p => {
+            const [a, b] = [p.getBoundingClientRect(), p.closest('.drawing')!.getBoundingClientRect()];
+            return a.left >= b.left && a.right <= b.right && a.top >= b.top && a.bottom <= b.bottom;
+        })).toBe(true);
+        expect(await again.locator('.drawing').evaluate(d => d === document.activeElement)).toBe(true);
+        await shot('drawing-walked');
+        for (let i = 0; i < 3; i++) await w.key('n');
+        const reached = (await walkedPart())!;
+        await w.key('Enter');
+        const line = lines.findIndex(l => new RegExp(`^[a-z-]+ ${reached}\\b|^${reached} ?\\{`).test(l)) + 1;
+        expect(line).toBeGreaterThan(0);
+        await expect.poll(() => w.find('.statusbar-item', /^Ln /).first().innerText()).toContain(`Ln ${line},`);
+        for (const [name, label, marker] of [['light', 'Light 2026', 'vs'], ['high-contrast', 'Dark High Contrast', 'hc-black'], ['high-contrast-light', 'Light High Contrast', 'hc-light'], ['dark', 'Dark 2026', 'vs-dark']] as const) {
             await w.theme(label, marker);
             // The paper of the picture is the page's own.
             await expect.poll(() => again.locator('.drawing svg > rect').first().evaluate(r => getComputedStyle(r).fill === getComputedStyle(document.body).backgroundColor)).toBe(true);
