@@ -11,9 +11,13 @@ export const pathEnds: ReadonlySet<string> = new Set(['outdoors', 'room', 'plugg
 /** Other words for them. */
 const endsCalled: ReadonlyMap<string, string> = new Map([['outside', 'outdoors'], ['outdoor', 'outdoors'], ['air', 'outdoors'], ['atmosphere', 'outdoors'], ['open-air', 'outdoors'], ['indoors', 'room'], ['inside', 'room'], ['sewer', 'drain'], ['plug', 'plugged'], ['socket', 'mains']]);
 
-/** The file that a `use` names, as seen from the file it stands in. */
+/** A place on a disk with a letter, or on another machine, as one system writes them: no address with a scheme. */
+const lettered = /^(?:[a-z]:[\\/]|\\\\)/i;
+
+/** The file that a `use` names, as seen from the file it stands in: an address, or a place on a disk written as that file's is. */
 export function resolveUse(file: string, use: Use): string {
     if (use.shipped) return `rigwright-library:/${use.target}.rig`;
+    if (lettered.test(file)) return besideLettered(file, use.target);
     const [scheme, rest] = /^([a-z][a-z0-9+.-]*:(?:\/\/[^/]*)?)?(.*)$/i.exec(file)!.slice(1);
     const parts = (use.target.startsWith('/') ? [] : rest.split('/').slice(0, -1));
     for (const step of use.target.split('/')) {
@@ -22,6 +26,19 @@ export function resolveUse(file: string, use: Use): string {
         } else if (step !== '.' && step !== '') parts.push(scheme ? encodeURIComponent(decode(step)) : step);
     }
     return (scheme ?? '') + (use.target.startsWith('/') ? '/' : '') + parts.join('/');
+}
+function besideLettered(file: string, target: string): string {
+    if (lettered.test(target)) return target;
+    const folder = file.split(/[\\/]/).slice(0, -1);
+    // The disk, or machine and share, which nothing goes above.
+    const top = file.startsWith('\\\\') ? 4 : 1;
+    const parts = /^[\\/]/.test(target) ? folder.slice(0, top) : folder;
+    for (const step of target.split(/[\\/]/)) {
+        if (step === '..') {
+            if (parts.length > top) parts.pop();
+        } else if (step !== '.' && step !== '') parts.push(step);
+    }
+    return parts.join(file.includes('\\') ? '\\' : '/');
 }
 function decode(s: string): string {
     try {
