@@ -11,6 +11,8 @@ const A = [
 ];
 const B = [1.325, 1.87, 2.5, 2.8, 2.938, 3.14, 3.37, 3.75, 4.0];
 const C = [1, 1, 2, 2, 2.42, 2.63, 3, 4, 5];
+/** Which of the powers that differ each of them is. */
+const POWER = C.map(c => [...new Set(C)].indexOf(c));
 
 /**
  * How much more room hydrogen takes than an ideal gas.
@@ -23,11 +25,19 @@ const C = [1, 1, 2, 2, 2.42, 2.63, 3, 4, 5];
  */
 export function compressibility(temperature: number, pressure: number): number {
     if (pressure === 0) return temperature === temperature ? 1 : NaN;
+    if (temperature !== warmth.temperature) setWarmth(temperature);
+    const p = pressure / 1e6;
+    const log = Math.log(p);
+    const c = warmth.terms;
+    return 1 + p * (c[0]! + p * (c[1]! + p * (c[4]! + p * (c[5]! + p * c[6]!)))) + c[2]! * Math.exp(2.42 * log) + c[3]! * Math.exp(2.63 * log);
+}
+/** What hangs on the temperature alone, summed for each power of the pressure, and kept: one temperature is asked about many times in a row. */
+const warmth = { temperature: NaN, terms: new Float64Array(7) };
+function setWarmth(temperature: number): void {
     const hundred = Math.log(100 / temperature);
-    const p = Math.log(pressure / 1e6);
-    let z = 1;
-    for (let i = 0; i < 9; i++) z += A[i]! * Math.exp(B[i]! * hundred + C[i]! * p);
-    return z;
+    warmth.terms.fill(0);
+    for (let i = 0; i < 9; i++) warmth.terms[POWER[i]!]! += A[i]! * Math.exp(B[i]! * hundred);
+    warmth.temperature = temperature;
 }
 
 /**

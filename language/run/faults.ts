@@ -4,7 +4,7 @@
  */
 import type { View } from '../quantities/view.js';
 import type { Workings } from '../quantities/workings.js';
-import { ControlLines, failed, misreads, nothingYet } from './control-lines.js';
+import { ControlLines, type Device, failed, misreads, nothingYet } from './control-lines.js';
 import { keptRuns, type Tried } from './kept-runs.js';
 import { solveStackInSteps } from './laws.js';
 import { EXPECTED, Plant, type Pace } from './plant.js';
@@ -126,15 +126,32 @@ export function faultsOf(workings: Workings, plant: Plant): { readonly faults: F
 }
 /** Devices that do nothing but switch: whatever keeps such a contact made, or lets it go, comes to the same. */
 const contacts = new Set(['switch', 'trip', 'analyser', 'detector', 'relay', 'contactor', 'solid-state-relay', 'timer']);
+/** What reads wrong is no contact that stands still. */
+const asContact = (lines: ControlLines, fault: Fault): Device | undefined => {
+    const device = lines.devices.get(fault.part);
+    return device && contacts.has(device.kind) && fault.what !== 'drifts' && !(fault.what in misreads) ? device : undefined;
+};
+/** The contacts of a rig, without any moment. */
+const contactsOf = (workings: Workings) => new ControlLines(workings, { t: 0, x: new Float64Array(0), c: nothingYet() }, () => () => 0);
+/** Whether a contact that fails goes on standing as it stood all day in health: then the day is the same. */
+export function standsAlready(workings: Workings, healthy: RunResult): (fault: Fault) => boolean {
+    const lines = contactsOf(workings);
+    const stood = new Map<string, Set<boolean>>();
+    for (const { name, on } of healthy.switched) stood.set(name, (stood.get(name) ?? new Set()).add(on));
+    return fault => {
+        const device = asContact(lines, fault);
+        const states = [...(stood.get(fault.part) ?? [])];
+        return device !== undefined && states.length === 1 && failed(device, fault.what, states[0], states[0]) === states[0];
+    };
+}
 /** Of ways to fail that come to the same the first, which is run for all of them. */
 function alikeIn(workings: Workings, faults: readonly Fault[]): (fault: Fault) => Fault {
-    const lines = new ControlLines(workings, { t: 0, x: new Float64Array(0), c: nothingYet() }, () => () => 0);
+    const lines = contactsOf(workings);
     const firsts = new Map<string, Fault>();
     const known = new Map<string, Fault>();
     for (const fault of faults) {
-        const device = lines.devices.get(fault.part);
-        // What reads wrong is no contact that stands still.
-        if (!device || !contacts.has(device.kind) || fault.what === 'drifts' || fault.what in misreads) continue;
+        const device = asContact(lines, fault);
+        if (!device) continue;
         const shows = [true, false].flatMap(is => [true, false].map(was => failed(device, fault.what, is, was))).join();
         const first = firsts.get(`${fault.part} ${shows}`) ?? fault;
         firsts.set(`${fault.part} ${shows}`, first);
@@ -204,16 +221,21 @@ export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress,
     const until = (h: Hazard) => h.t >= FAILS_AT && !usual.hazards.has(`${h.name} ${h.part}`);
     const { faults, left } = kept.noting(() => faultsOf(workings, plant));
     const alike = kept.noting(() => alikeIn(workings, faults));
+    const already = kept.noting(() => standsAlready(workings, healthy));
     function* tried(named: Fault, beside?: Fault, within = lasts): Generator<Progress, Tried> {
         const fault = alike(named);
-        const already = beside && alike(beside);
-        const key = `${[fault, already].map(f => (f ? `${f.part} ${f.what}` : '')).join(', ')} ${within}`;
+        const other = beside && alike(beside);
+        const key = `${[fault, other].map(f => (f ? `${f.part} ${f.what}` : '')).join(', ')} ${within}`;
         let known = kept.tried(key);
+        if (!known && !other && already(fault)) {
+            known = { result: resultOf(fault, healthy, healthy, usual), ...movedIn(healthy) };
+            kept.keep(key, known);
+        }
         if (!known) {
-            const r = yield* follow(fault, { brief: true, until, already: already && [already] }, EXPECTED, within);
+            const r = yield* follow(fault, { brief: true, until, already: other && [other] }, EXPECTED, within);
             known = { result: resultOf(fault, r, healthy, usual), ...movedIn(r) };
             // How soon at the earliest is told of single failures only.
-            if (known.result.outcome === 'hazard' && !already) {
+            if (known.result.outcome === 'hazard' && !other) {
                 let earliest = known.result.hazard!.t;
                 for (const pace of kept.noting(() => plant.paces(known!.result.hazard!.name))) earliest = Math.min(earliest, resultOf(fault, yield* follow(fault, { brief: true, until }, pace), healthy, usual).hazard?.t ?? Infinity);
                 known = { ...known, result: { ...known.result, earliest } };

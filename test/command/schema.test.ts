@@ -33,7 +33,7 @@ describe('schemas of what is printed', () => {
         }
     });
     it('hold for failures, for what is sized by one number, for all rules, and for rigs with mistakes', async () => {
-        for (const rig of ['lesson-two-cells.rig', 'potters-burner.rig']) expect(misfits('faults', JSON.parse((await call('faults', rig, '--format', 'json')).out))).toEqual([]);
+        for (const rig of ['lesson-two-cells.rig', 'potters-burner.rig', 'ferry-shelter-battery.rig', 'orchard-frost-solar.rig', 'workshop-two-groups.rig']) expect(misfits('faults', JSON.parse((await call('faults', rig, '--format', 'json')).out)), rig).toEqual([]);
         expect(misfits('size', JSON.parse((await call('size', 'potters-burner.rig', '--for', 'stack.volts-per-cell < 2.2 V', '--by', 'stack.wetted', '--format', 'json')).out))).toEqual([]);
         expect(misfits('rules', JSON.parse((await call('rules', '--format', 'json')).out))).toEqual([]);
         for (const rig of readdirSync(path.join(folder, 'mistakes')).filter(f => f.endsWith('.rig')).slice(0, 12)) {

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFileSync } from 'node:fs';
 import { Analyst } from '../../language/index.js';
-import { faultRuns, faultsIn, faultsKept, type Faults } from '../../language/run/faults.js';
+import { faultRuns, faultsIn, faultsKept, type Faults, runWithFault, standsAlready } from '../../language/run/faults.js';
 import { q, storing, workingsOf } from './rigs.js';
 
 const HOUR = 3600;
@@ -29,6 +29,19 @@ describe('faults', () => {
         const times = found.faults.filter(f => f.outcome === 'hazard').map(f => f.hazard!.t);
         expect(times.length).toBeGreaterThan(1);
         expect(times).toEqual([...times].sort((a, b) => a - b));
+    });
+    it('a contact that fails as it stood all day is not run, since that day is the same', () => {
+        const already = standsAlready(w, found.healthy);
+        const same = found.faults.filter(already);
+        expect(same.length).toBe(4);
+        for (const fault of same) {
+            const r = runWithFault(w, fault, 24 * HOUR);
+            expect(r.final, `${fault.part} ${fault.what}`).toEqual(found.healthy.final);
+            expect(r.switched.filter(s => s.t > 0)).toEqual(found.healthy.switched.filter(s => s.t > 0));
+            expect([r.tripped, r.hazards]).toEqual([found.healthy.tripped, found.healthy.hazards]);
+        }
+        // One that switches that day, one that reads wrong, one that is more than a contact.
+        for (const [part, what] of [['bag-empty', 'sticks made'], ['bag-empty', 'drifts'], ['store-bag', 'leaks']] as const) expect(already({ part, what })).toBe(false);
     });
     it('tells what catches what', () => {
         expect(of('bag-empty', 'sticks made')).toMatchObject({ outcome: 'caught', caughtBy: { name: 'suction-low' } });
