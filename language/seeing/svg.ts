@@ -49,11 +49,11 @@ export function together(...children: readonly (Child | readonly Child[])[]): Ma
 /**
  * A whole picture that stands by itself, with what a screen reader tells of it.
  *
- * @param id  unlike any other on its page; begins the ids of title and description
+ * @param id  unlike any other on its page; begins the ids of title and description, and that of the picture itself
  */
 export function picture(id: string, width: number, height: number, title: string, description: string, ...children: readonly (Child | readonly Child[])[]): Markup {
     return el('svg', {
-        xmlns: 'http://www.w3.org/2000/svg', viewBox: `0 0 ${short(width)} ${short(height)}`, width, height, role: 'img', 'aria-labelledby': `${id}-title ${id}-desc`, 'font-family': FONT,
+        xmlns: 'http://www.w3.org/2000/svg', id: `${id}-picture`, viewBox: `0 0 ${short(width)} ${short(height)}`, width, height, role: 'img', 'aria-labelledby': `${id}-title ${id}-desc`, 'font-family': FONT,
     }, el('title', { id: `${id}-title` }, title), el('desc', { id: `${id}-desc` }, description), ...children);
 }
 /** Whatever plain face the reader has. */

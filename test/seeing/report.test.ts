@@ -91,7 +91,7 @@ describe('the report', () => {
 });
 describe('the page', () => {
     const made: readonly (readonly [string, string])[] = [
-        ['an example', asHtml(of('potters-burner.rig', { faults: false }).report)], ['a store', asHtml(fromText(storing, { faults: false, withStorage: true }), 'letter')], ['little', asHtml(fromText(small, { faults: false }), 'a4')], ['hostile', asHtml(fromText(hostile, { faults: false }))],
+        ['an example', asHtml(of('potters-burner.rig', { faults: false }).report)], ['quarters', asHtml(of('jeweller-torch-store.rig', { faults: false }).report)], ['a store', asHtml(fromText(storing, { faults: false, withStorage: true }), 'letter')], ['little', asHtml(fromText(small, { faults: false }), 'a4')], ['hostile', asHtml(fromText(hostile, { faults: false }))],
     ];
     it.each(made)('is valid and stands by itself: %s', async (_, html) => {
         const { results } = await validate.validateString(html);
@@ -101,6 +101,17 @@ describe('the page', () => {
         expect(html.match(/<style>/g)).toHaveLength(1);
         expect(html).toContain(`style-src &#39;sha256-${createHash('sha256').update(style).digest('base64')}&#39;`);
         expect(html).toContain('default-src &#39;none&#39;');
+    });
+    it('a drawing too large for its words to be read on one sheet has its quarters on four more, each part whole in one of them', () => {
+        const whole = asHtml(of('jeweller-torch-store.rig', { faults: false, withStorage: true }).report);
+        const quarters = [...whole.matchAll(/viewBox="([-\d. ]+)"[^>]*><use href="#report-drawing-picture"/g)].map(m => m[1].split(' ').map(Number));
+        expect(quarters).toHaveLength(4);
+        const drawn = /<svg[^>]* id="report-drawing-picture"[\s\S]*?<\/svg>/.exec(whole)![0];
+        const places = [...drawn.matchAll(/<g data-part="([^"]+)" data-kind[^>]*>(?:<title>[^<]*<\/title>)?<g transform="translate\(([-\d.]+) ([-\d.]+)\)"/g)].map(m => [m[1], Number(m[2]), Number(m[3])] as const);
+        expect(places.length).toBeGreaterThan(30);
+        const lost = places.filter(([, x, y]) => !quarters.some(([left, top, w, h]) => x - 30 >= left && x + 30 <= left + w && y - 30 >= top && y + 40 <= top + h));
+        expect(lost).toEqual([]);
+        expect(asHtml(of('lesson-two-cells.rig', { faults: false }).report)).not.toContain('class="quarters"');
     });
     itInBrowser('has nothing that the accessibility checker finds, and its style is let in', async () => {
         const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');

@@ -1,6 +1,6 @@
 /** A report as data: sections of words, lists, tables and pictures; written as one page of HTML that stands by itself, as Markdown, or for a terminal. */
 import { printed } from '../palette.js';
-import { el, FONT, together, type Markup } from '../svg.js';
+import { el, FONT, short, together, type Markup } from '../svg.js';
 
 /** What stands in a cell or behind a dot; of several lines the first counts, those below it are set smaller. */
 export type Cell = string | readonly string[];
@@ -11,7 +11,7 @@ export type Block =
     | { readonly is: 'heading'; readonly text: string }
     | { readonly is: 'list'; readonly items: readonly Cell[] }
     | { readonly is: 'table'; readonly head: readonly string[]; readonly rows: readonly Row[]; /** Columns that hold numbers: set to the right, never broken. */ readonly numbers?: readonly number[]; /** Narrow and long: set in two columns where there is room. */ readonly narrow?: boolean }
-    | { readonly is: 'picture'; readonly svg: Markup; /** What it shows, where it cannot be shown. */ readonly told: string };
+    | { readonly is: 'picture'; readonly svg: Markup; /** What it shows, where it cannot be shown. */ readonly told: string; /** By what its ids begin: on paper its quarters follow, each on its own sheet, where its words would be too small. */ readonly quartered?: string };
 /** A line to write on: a number that nobody can know but who asks for it. */
 export const BLANK = '________';
 export interface Section {
@@ -60,6 +60,7 @@ tbody th[scope="row"] { min-width: 7rem; }
 .n { text-align: right; white-space: nowrap; }
 .blank { display: inline-block; min-width: 6rem; border-bottom: 1px solid ${p.soft}; }
 figure { margin: 1rem 0; } figure svg { max-width: 100%; height: auto; }
+.quarters { display: none; } figcaption { color: ${p.soft}; margin: 0 0 0.4rem; }
 .narrow { columns: 2 20rem; column-gap: 2rem; } .narrow table { margin-top: 0; }
 footer { margin-top: 3rem; padding-top: 0.5rem; border-top: 1px solid ${p.faint}; color: ${p.soft}; }
 @media print {
@@ -70,11 +71,12 @@ p { orphans: 3; widows: 3; }
 section.own { break-before: page; } section.own h2, section.wide h2 { margin-top: 0; }
 section.wide { page: wide; } .a4 section.wide { page: a4-wide; } .letter section.wide { page: letter-wide; }
 figure svg { max-height: 200mm; } section.wide figure { margin: 0; } section.wide svg { width: 100%; max-height: 158mm; }
+.quarters { display: block; } .quarters figure { break-before: page; } section.wide .quarters svg { max-height: 178mm; }
 .narrow { columns: 2; } footer { margin-top: 8mm; break-before: avoid; }
 }
 `;
 /** Digest of {@link STYLE} in the page's policy: no other style, and nothing else at all, is let in. `test/seeing/report.test.ts` tells the right one. */
-const STYLE_DIGEST = 'sha256-hytHe8J81YzTtVjUBrLiFHFQ+HUf9fm+elNjeohC7Ro=';
+const STYLE_DIGEST = 'sha256-RAaG7laoyQA++en3Lyvscjmd2zRCrNg1f8l7zGNaE7M=';
 
 /** One file of HTML that asks for nothing else: no script, no address, its own style only. @param size  of the paper it is printed on */
 export function asHtml({ title, subtitle, sections, caution }: Report, size: PageSize = 'any'): string {
@@ -99,7 +101,7 @@ function htmlOf(b: Block): Markup {
         case 'words': return el('p', { class: b.as === 'quiet' ? 'soft' : undefined }, b.as === 'strong' ? el('strong', {}, b.text) : b.text);
         case 'heading': return el('h3', {}, b.text);
         case 'list': return el('ul', {}, b.items.map(i => el('li', {}, inner(i))));
-        case 'picture': return el('figure', {}, b.svg);
+        case 'picture': return together(el('figure', {}, b.svg), b.quartered !== undefined && quartersOf(b.quartered, b.svg));
         case 'table': {
             const numbers = new Set(b.numbers);
             const row = (r: Row) => ('group' in r
@@ -109,6 +111,19 @@ function htmlOf(b: Block): Markup {
             return b.narrow ? el('div', { class: 'narrow' }, whole) : whole;
         }
     }
+}
+/** mm that a picture has on a wide sheet beside its heading; height of letters, of the sheet's units and mm that can be read at arm's length. */
+const [WIDE, HIGH, LETTERS, READABLE] = [277, 158, 11, 1.8];
+/** Of a picture's own units, by which quarters reach over the middle: a symbol with its name is whole in one of them. */
+const OVER = 70;
+/** The four quarters of a picture, for paper only: whoever has it on a screen enlarges it there. */
+function quartersOf(id: string, svg: Markup): Markup | undefined {
+    const [width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/.exec(svg.text)!.slice(1).map(Number);
+    if (LETTERS * Math.min(WIDE / width, HIGH / height) >= READABLE) return undefined;
+    const [w, h] = [width / 2 + OVER, height / 2 + OVER];
+    const quarter = (name: string, x: number, y: number) => el('figure', {}, el('figcaption', {}, `The same, larger: ${name}.`),
+        el('svg', { xmlns: 'http://www.w3.org/2000/svg', viewBox: [x, y, w, h].map(short).join(' '), width: w, height: h, 'font-family': FONT }, el('use', { href: `#${id}-picture` })));
+    return el('div', { class: 'quarters', 'aria-hidden': 'true' }, quarter('upper left', 0, 0), quarter('upper right', width - w, 0), quarter('lower left', 0, height - h), quarter('lower right', width - w, height - h));
 }
 /** Each heading with what stands under it. */
 function bodies(rows: readonly Row[]): Row[][] {

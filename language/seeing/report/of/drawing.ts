@@ -5,7 +5,8 @@ import { defineSection } from '../define.js';
 export default defineSection({
     name: 'drawing', title: 'Drawing', order: 40, page: 'wide', lead: 'What is joined to what, and what drives what: letters and the kind of line tell what flows, the numbers are those of ordinary running.',
     make: a => {
-        const svg = drawingOf(a.analysis, printed, { id: 'report-drawing', without: a.hidden });
-        return svg ? [{ is: 'picture', svg, told: `Flow drawing${a.hidden.size ? ', without the store and what fills it' : ''}.` }] : [];
+        const quartered = 'report-drawing';
+        const svg = drawingOf(a.analysis, printed, { id: quartered, without: a.hidden });
+        return svg ? [{ is: 'picture', svg, told: `Flow drawing${a.hidden.size ? ', without the store and what fills it' : ''}.`, quartered }] : [];
     },
 });
