@@ -230,7 +230,7 @@ function conductivityPotassium(strength: number, temperature: number): number {
  *
  * Accuracy: KOH 5 % (up to 9 % low from 30 wt% on below 20 °C), 3 % up to 12 wt% near room temperature. NaOH 5 % near room
  * temperature, some 12 % at 80 °C: no published correlation could be read, so the room-temperature table is carried upwards along the
- * lye's viscosity (own choice; at the weak end it comes out where the ions of sodium hydroxide were measured at 100 °C).
+ * lye's viscosity (own choice; beyond 30 wt% and 60 °C it climbs on with the strength and is too high by more than that; at the weak end it comes out where the ions of sodium hydroxide were measured at 100 °C).
  * Source: KOH molar conductivities of [kohlrausch-holborn-1916] up to 12 wt%, sliding to [gilliam-2007] at 25 wt% over [lebideau-2019]'s and [laliberte-2009]'s
  * density; NaOH [kohlrausch-holborn-1916].
  */
@@ -243,11 +243,15 @@ export function lyeConductivity(solute: Solute, strength: number, temperature: n
  *
  * @param solute       KOH or NaOH
  * @param temperature  K, 283 .. 373
- * @returns mass fraction, to 0.1 wt% of the correlation (the crest is flat: 3 wt% beside it cost under 1 %)
+ * @returns mass fraction, to 0.1 wt% of the correlation (the crest is flat: 3 wt% beside it cost under 1 %); NaN where there is no crest up
+ *     to {@link CRESTS}
  */
 export function bestConductingStrength(solute: Solute, temperature: number): number {
-    return findCrest(w => lyeConductivity(solute, w, temperature), 0.08, solute === 'KOH' ? 0.45 : 0.42, 1e-4);
+    const crest = findCrest(w => lyeConductivity(solute, w, temperature), 0.08, CRESTS[solute], 1e-4);
+    return crest < CRESTS[solute] - 0.002 ? crest : NaN;
 }
+/** Strongest lye, mass fraction, among which the crest is looked for. Stronger and hot, the law of sodium lye climbs on, which no table bears out. */
+const CRESTS: Readonly<Record<Solute, number>> = { KOH: 0.45, NaOH: 0.3 };
 
 // ---------------------------------------------------------------------------------- viscosity, heat capacity, warmth
 

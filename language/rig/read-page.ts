@@ -321,7 +321,7 @@ class PageReader {
             const near = nearest(item.key, Object.keys(part.kind.properties));
             const offers = near ? [] : propertiesLike(part.kind, item.key, item.value);
             this.problem('unknown-word', keySpan, dotted && !part.kind.statement ? `${item.key}: a key with a point stands in readings, claims, changes and variants only.`
-                : item.key === 'like' ? likeBefore(part) : offering(`${part.kind.name} has no ${item.key}`, near, offers.length ? `; it has ${list(offers)}.` : '.'), near ? [this.replaceFix(keySpan, `Write ${near}`, near)] : undefined);
+                : item.key === 'like' ? likeBefore(part) : offering(`${part.kind.name} has no ${item.key}`, near, offers.length ? `; it has ${list(offers)}.` : kinds.has(item.key) ? `: a ${item.key} is a part of its own, in a block of its own.` : '.'), near ? [this.replaceFix(keySpan, `Write ${near}`, near)] : undefined);
         }
         if (dotted) this.occurrences.push({ names: item.key.split('.'), start: keySpan.start, end: keySpan.end, role: 'reference' });
         if (item.value === undefined) {

@@ -119,7 +119,7 @@ function matchItems(value: ParsedValue, property: Property, resolve: Resolve | u
             problems.push(withExample(best.problem, property));
         } else {
             const [first, last] = [sequence[0], sequence.at(-1)!];
-            problems.push({ start: first.start, end: last.end, code: 'value-not-understood', message: `${value.text.slice(first.start, last.end)} is one item too many for ${property.name}.` });
+            problems.push(withExample({ start: first.start, end: last.end, code: 'value-not-understood', message: `${value.text.slice(first.start, last.end)} is one item too many for ${property.name}.` }, property));
         }
     }
     return { facts, rows: facts.size ? [facts] : [], problems, needsRig: false };

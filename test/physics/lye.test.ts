@@ -50,6 +50,9 @@ describe('conductivity', () => {
         expect(bestConductingStrength('NaOH', celsius(20))).toBeGreaterThan(0.13);
         expect(bestConductingStrength('NaOH', celsius(20))).toBeLessThan(0.18);
         expect(bestConductingStrength('NaOH', celsius(80))).toBeGreaterThan(bestConductingStrength('NaOH', celsius(20)) + 0.04);
+        // Never at the strong end, where the law climbs on: it is no strength to offer.
+        for (let t = 20; t <= 100; t += 5) expect(bestConductingStrength('NaOH', celsius(t))).not.toBeGreaterThan(0.29);
+        expect(bestConductingStrength('NaOH', celsius(100))).toBeNaN();
     });
     it('KOH conducts best near 27 wt% when cold and stronger when warm (Gilliam et al. 2007)', () => {
         near(bestConductingStrength('KOH', celsius(25)), 0.27, 0.015);

@@ -55,6 +55,11 @@ function open(property: Property): readonly Slot[] {
     if (!slots) openSlots.set(property, (slots = property.items.flat().filter((a): a is Slot => typeof a !== 'string' && typeof a.type === 'object' && 'words' in a.type && !!a.type.open)));
     return slots;
 }
+/** polypropylene-felt is PP-felt: the material in a word under its own name here. */
+function spelledShort(word: string, words: readonly string[]): string | undefined {
+    const short = word.split('-').map(w => materialsCalled.get(w.toLowerCase()) ?? w).join('-');
+    return short === word ? undefined : words.find(w => w.toLowerCase() === short.toLowerCase());
+}
 function find(value: ParsedValue, property: Property, slots: readonly Slot[]): readonly Strange[] {
     return matchCached(value, property).rows.flatMap(row => slots.flatMap((slot): Strange[] => {
         const fact = row.get(slot.slot);
@@ -64,7 +69,7 @@ function find(value: ParsedValue, property: Property, slots: readonly Slot[]): r
         // `other` says openly that it is none of them.
         if (words.includes(word) || materials.has(word) || word === 'other') return [];
         const called = materialsCalled.get(word.toLowerCase());
-        const near = called ?? nearest(word, words) ?? words.find(w => w.toLowerCase().split('-').includes(word.toLowerCase()));
+        const near = called ?? spelledShort(word, words) ?? nearest(word, words) ?? words.find(w => w.toLowerCase().split('-').includes(word.toLowerCase()));
         const material = slot.slot === 'material' || property.name.endsWith('material');
         return near || material ? [{ fact, near, called: called !== undefined }] : [];
     }));
