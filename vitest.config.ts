@@ -7,6 +7,8 @@ export default defineConfig({
         // Modules keep no state between texts, so one worker may run all files: several times faster than a fresh world each.
         isolate: false,
         pool: 'threads',
+        // One for each of two cores; by itself the runner leaves one of them idle.
+        maxWorkers: 2,
         testTimeout: 20_000,
     },
     resolve: {
