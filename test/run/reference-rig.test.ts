@@ -4,7 +4,7 @@
  * the stack's volts as they are at 50 °C, and hydrogen as an ideal gas.
  */
 import { describe, expect, it } from 'vitest';
-import { faultsIn } from '../../language/run/faults.js';
+import { faultsIn, singleFaultsIn } from '../../language/run/faults.js';
 import { run, type RunOptions, type RunResult } from '../../language/run/run.js';
 import { TOPPED_UP, usualDay, type Act } from '../../language/run/scenario.js';
 import { inputs as i, reference } from './reference-rig.js';
@@ -299,7 +299,7 @@ describe('the guards of the reference rig', () => {
         expect(bag.hazards.map(h => h.name)).not.toContain('bag-over-rating');
     });
     it('tells the time from what acts first to the hazard', () => {
-        const leak = faultsIn(workingsOf([['volume: 20 m3', 'volume: 12 m3']], reference)).faults.find(f => f.part === 'cylinder' && f.what === 'leaks')!;
+        const leak = singleFaultsIn(workingsOf([['volume: 20 m3', 'volume: 12 m3']], reference)).faults.find(f => f.part === 'cylinder' && f.what === 'leaks')!;
         expect(leak).toMatchObject({ outcome: 'hazard', caughtBy: { name: 'gas-watch' } });
         expect(leak.left).toBeCloseTo(leak.hazard!.t - leak.caughtBy!.t, 9);
         expect(leak.left!).toBeGreaterThan(0);

@@ -3,7 +3,7 @@ import type { Analysis } from '../../index.js';
 import type { Result, Workings } from '../../quantities/workings.js';
 import { resultsOf } from '../../reference/quantities.js';
 import type { Finding } from '../../rules/define.js';
-import { faultRuns, type Faults } from '../../run/faults.js';
+import { singleFaultsIn, type Faults } from '../../run/faults.js';
 import { CannotRun } from '../../run/run.js';
 import type { Block, Cell, Row } from './page.js';
 import { withoutStore, type Lesser } from './store.js';
@@ -64,13 +64,7 @@ export class Asked {
 }
 function broken(workings: Workings): Faults | string {
     try {
-        // Single failures are enough for a page; pairs take ten times as long.
-        const runs = faultRuns(workings);
-        for (;;) {
-            const step = runs.next();
-            const found = step.done ? step.value : step.value.found;
-            if (found) return found;
-        }
+        return singleFaultsIn(workings);
     } catch (e) {
         if (e instanceof CannotRun) return `Nothing could be broken, since the rig cannot be run through: ${e.message}`;
         throw e;
