@@ -106,18 +106,22 @@ export class Spreads {
         if (!known(value)) return { low: NaN, high: NaN, shares: [] };
         // A temperature is no measure of how much a temperature changes.
         const small = quantity.measure === 'temperature' ? SMALL_WARMING : SMALL * Math.abs(value);
-        let down = 0;
-        let up = 0;
-        const found: { root: Root; atLow: number; atHigh: number; weight: number }[] = [];
+        const found: { root: Root; atLow: number; atHigh: number; below: number; above: number; weight: number }[] = [];
         for (const root of this.rootsOf(result)) {
             const atHigh = this.changeAt(this.highEnds, root, 1, result);
             const atLow = root.even && Math.abs(atHigh) < small ? -atHigh : this.changeAt(this.lowEnds, root, -1, result);
-            const below = Math.min(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
-            const above = Math.max(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0);
-            down += below * below;
-            up += above * above;
-            const weight = below * below + above * above;
-            if (weight > 0 || !known(atLow) || !known(atHigh)) found.push({ root, atLow, atHigh, weight });
+            const below = Math.min(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0) ** 2;
+            const above = Math.max(known(atLow) ? atLow : 0, known(atHigh) ? atHigh : 0, 0) ** 2;
+            const weight = below + above;
+            if (weight > 0 || !known(atLow) || !known(atHigh)) found.push({ root, atLow, atHigh, below, above, weight });
+        }
+        // By weight, not in the order in which roots were come upon, which hangs on what was asked before: a sum must not.
+        found.sort((a, b) => b.weight - a.weight);
+        let down = 0;
+        let up = 0;
+        for (const f of found) {
+            down += f.below;
+            up += f.above;
         }
         const whole = down + up;
         const shares: Share[] = [];
@@ -125,7 +129,6 @@ export class Spreads {
             const part = whole > 0 ? weight / whole : 0;
             if (part >= LEAST_PART || !known(atLow) || !known(atHigh)) shares.push({ root: { key, label, told, sort, source }, atLow, atHigh, part });
         }
-        shares.sort((a, b) => b.part - a.part);
         return { low: value - Math.sqrt(down), high: value + Math.sqrt(up), shares };
     }
     /** What a root at one end does to a number. */
