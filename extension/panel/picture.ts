@@ -125,8 +125,8 @@ function pressed(e: KeyboardEvent): void {
     else if (e.key === '-') zoom(1 / STEP);
     else if (e.key === '0') sized('fit');
     else if (e.key === '1') sized('readable');
-    else if (e.key === 'n') walk(1);
-    else if (e.key === 'p') walk(-1);
+    else if (/^n$/i.test(e.key)) walk(1);
+    else if (/^p$/i.test(e.key)) walk(-1);
     else if (e.key === 'Enter' && walked !== undefined) tell.toPart(walked);
     else if (e.key === 'Escape' && walked !== undefined) walkTo(undefined);
     else return;
@@ -138,7 +138,7 @@ function partsOn(svg: SVGSVGElement): string[] {
     const all = [...svg.querySelectorAll<SVGGElement>('[data-part]')].filter(g => g.checkVisibility());
     return [...new Set(all.map(g => g.dataset.part!))];
 }
-/** To the next or the last part; from the one under the cursor where none was come to yet. */
+/** To the next part or the one before; from the one under the cursor where none was come to yet. */
 function walk(by: 1 | -1): void {
     const names = shown ? partsOn(shown.svg) : [];
     if (!names.length) return;

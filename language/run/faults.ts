@@ -132,10 +132,15 @@ const asContact = (lines: ControlLines, fault: Fault): Device | undefined => {
     return device && contacts.has(device.kind) && fault.what !== 'drifts' && !(fault.what in misreads) ? device : undefined;
 };
 /** The contacts of a rig, without any moment. */
-const contactsOf = (workings: Workings) => new ControlLines(workings, { t: 0, x: new Float64Array(0), c: nothingYet() }, () => () => 0);
-/** Whether a contact that fails goes on standing as it stood all day in health: then the day is the same. */
-export function standsAlready(workings: Workings, healthy: RunResult): (fault: Fault) => boolean {
-    const lines = contactsOf(workings);
+export const contactsOf = (workings: Workings): ControlLines => new ControlLines(workings, { t: 0, x: new Float64Array(0), c: nothingYet() }, () => () => 0);
+/**
+ * Whether a contact that fails goes on standing as it stood all day in health: then the day is the same.
+ *
+ * @param lines    the rig's contacts
+ * @param healthy  the same day with nothing broken
+ * @returns false for whatever switches that day, reads wrong, or is more than a contact
+ */
+export function standsAlready(lines: ControlLines, healthy: RunResult): (fault: Fault) => boolean {
     const stood = new Map<string, Set<boolean>>();
     for (const { name, on } of healthy.switched) stood.set(name, (stood.get(name) ?? new Set()).add(on));
     return fault => {
@@ -145,8 +150,7 @@ export function standsAlready(workings: Workings, healthy: RunResult): (fault: F
     };
 }
 /** Of ways to fail that come to the same the first, which is run for all of them. */
-function alikeIn(workings: Workings, faults: readonly Fault[]): (fault: Fault) => Fault {
-    const lines = contactsOf(workings);
+function alikeIn(lines: ControlLines, faults: readonly Fault[]): (fault: Fault) => Fault {
     const firsts = new Map<string, Fault>();
     const known = new Map<string, Fault>();
     for (const fault of faults) {
@@ -220,8 +224,9 @@ export function* faultRuns(workings: Workings, lasts = DAY): Generator<Progress,
     const usual = usualOf(healthy);
     const until = (h: Hazard) => h.t >= FAILS_AT && !usual.hazards.has(`${h.name} ${h.part}`);
     const { faults, left } = kept.noting(() => faultsOf(workings, plant));
-    const alike = kept.noting(() => alikeIn(workings, faults));
-    const already = kept.noting(() => standsAlready(workings, healthy));
+    const lines = kept.noting(() => contactsOf(workings));
+    const alike = alikeIn(lines, faults);
+    const already = standsAlready(lines, healthy);
     function* tried(named: Fault, beside?: Fault, within = lasts): Generator<Progress, Tried> {
         const fault = alike(named);
         const other = beside && alike(beside);

@@ -282,6 +282,9 @@ for (const lines of [60, 200, 2000]) {
 const texts = [...[60, 200, 2000].map(lines => ({ text: rigOf(lines), of: 'made' })), ...['potters-burner.rig', 'jeweller-torch-store.rig'].map(name => ({ text: exampleText(name), of: name }))];
 const { execArgv, env } = JSON.parse(readFileSync(path.join(root, 'extension/server-process.json'), 'utf8'));
 const ratios = [];
+const bare = path.join(cache, 'bare.mjs');
+if (wanted('ts')) ensureTools();
+if (wanted('langium')) await build({ entryPoints: [path.join(import.meta.dirname, 'bare-langium.mjs')], bundle: true, platform: 'node', format: 'esm', outfile: bare, logLevel: 'warning', inject: [path.join(root, 'language/grammar/polyfill.mjs')], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
 for (const { text, of } of texts) {
     const lines = text.split('\n').length;
     const cpu = {};
@@ -297,13 +300,8 @@ for (const { text, of } of texts) {
     };
     // Started as the desktop client starts it.
     if (wanted('ours')) await add('ours', { name: 'rigwright', command: process.execPath, args: [...execArgv, path.join(root, 'server/out/stdio.cjs'), '--stdio'], env, language: 'rig', uri: 'file:///bench/a.rig', text });
-    if (wanted('ts')) {
-        ensureTools();
-        await add('ts', { name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });
-    }
+    if (wanted('ts')) await add('ts', { name: 'typescript 7 native', command: process.execPath, args: [path.join(cache, 'node_modules/typescript/bin/tsc'), '--lsp', '--stdio'], language: 'typescript', uri: 'file:///bench/a.ts', text: typescriptText(lines), pull: true });
     if (wanted('langium')) {
-        const bare = path.join(cache, 'bare.mjs');
-        await build({ entryPoints: [path.join(import.meta.dirname, 'bare-langium.mjs')], bundle: true, platform: 'node', format: 'esm', outfile: bare, logLevel: 'warning', inject: [path.join(root, 'language/grammar/polyfill.mjs')], banner: { js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);" } });
         await add('sparse', { name: 'bare langium, short lines', command: process.execPath, args: [bare, '--stdio'], language: 'bare', uri: 'file:///bench/a.bare', text: bareText(lines) });
         await add('same', { name: 'bare langium, the same text', command: process.execPath, args: [bare, '--stdio', '--rig'], language: 'bare', uri: 'file:///bench/a.bare', text });
     }

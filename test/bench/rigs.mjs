@@ -1,4 +1,4 @@
-// Rig texts of a wanted size for benchmarks: one rig as it stands halfway, with a dozen findings, made longer by real parts at the
+// Rig texts of a wanted size for benchmarks: one rig as it stands halfway, with two dozen findings, made longer by real parts at the
 // density of the examples, some nine lines to a part.
 import { readFileSync } from 'node:fs';
 import path from 'node:path';

@@ -64,7 +64,7 @@ path oxygen:   stack -> o2-bubbler -> outdoors
 expect stack.hydrogen-rate > 20 NL/h
 `;
 
-if (!reason) describe('the workbench', { timeout: 45_000 }, () => {
+if (!reason) describe('the workbench', { timeout: 120_000 }, () => {
     let folder: string;
     let server: Awaited<ReturnType<typeof serve>>;
     let w: Workbench;

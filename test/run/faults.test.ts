@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { readFileSync } from 'node:fs';
 import { Analyst } from '../../language/index.js';
-import { faultRuns, faultsIn, faultsKept, type Faults, runWithFault, standsAlready } from '../../language/run/faults.js';
+import { contactsOf, faultRuns, faultsIn, faultsKept, type Faults, runWithFault, standsAlready } from '../../language/run/faults.js';
 import { q, storing, workingsOf } from './rigs.js';
 
 const HOUR = 3600;
@@ -31,7 +31,7 @@ describe('faults', () => {
         expect(times).toEqual([...times].sort((a, b) => a - b));
     });
     it('a contact that fails as it stood all day is not run, since that day is the same', () => {
-        const already = standsAlready(w, found.healthy);
+        const already = standsAlready(contactsOf(w), found.healthy);
         const same = found.faults.filter(already);
         expect(same.length).toBe(4);
         for (const fault of same) {

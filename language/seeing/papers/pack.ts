@@ -43,7 +43,7 @@ export function outlineOf(b: Bench, stack: View): readonly [number, number] | un
     const sizes = b.sizes(stack, 'gasket.outline') ?? b.sizes(stack, 'plate.size');
     return sizes && [sizes[0], sizes[1]];
 }
-/** A pressed gasket this near to the gap, as a share of it, fills it. */
+/** A pressed gasket this near to the gap, as a share of it, fills it. Own choice. */
 const FILLS = 0.25;
 /** Whether the text tells that nothing but a gasket lies between plate and separator. */
 export function gasketsAreFrames(b: Bench, stack: View): boolean {

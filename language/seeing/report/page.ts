@@ -112,9 +112,9 @@ function htmlOf(b: Block): Markup {
         }
     }
 }
-/** mm that a picture has on a wide sheet beside its heading; height of letters, of the sheet's units and mm that can be read at arm's length. */
+/** mm that a picture has on a wide sheet beside its heading; height of letters, of the sheet's units and mm that can be read at arm's length: own choice. */
 const [WIDE, HIGH, LETTERS, READABLE] = [277, 158, 11, 1.8];
-/** Of a picture's own units, by which quarters reach over the middle: a symbol with its name is whole in one of them. */
+/** Of a picture's own units, by which quarters reach over the middle: a symbol with its name is whole in one of them. Own choice. */
 const OVER = 70;
 /** The four quarters of a picture, for paper only: whoever has it on a screen enlarges it there. */
 function quartersOf(id: string, svg: Markup): Markup | undefined {
